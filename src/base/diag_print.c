@@ -1,0 +1,53 @@
+/* base/diag_print.c - one diagnostic as lines of text: place and words, the line, a caret. */
+#include "base/diags.h"
+#include "base/text.h"
+
+#include <stdio.h>
+#include <string.h>
+
+static const char *const severity_word[] = {"note", "warning", "error"};
+
+static void head(tt_text *out, const tt_diag *diag)
+{
+    if (diag->file) tt_text_format(out, "%s:", diag->file);
+    if (diag->place.line) tt_text_format(out, "%u:%u:", diag->place.line, diag->place.column);
+    if (out->n) tt_text_put(out, " ");
+    tt_text_format(out, "%s TT%04u: %s\n", severity_word[diag->severity], diag->number, diag->text);
+}
+
+/* Tabs of the shown line are kept in the row of the caret, so that it stands under its character. */
+static void caret(tt_text *out, const tt_diag *diag)
+{
+    const size_t bytes = strlen(diag->shown), width = tt_text_width(diag->shown, bytes);
+    tt_text_put(out, "        | ");
+    size_t column = 1;
+    for (size_t i = 0; i < bytes && column < diag->place.column; i++) {
+        if (((unsigned char)diag->shown[i] & 0xC0u) == 0x80u) continue;
+        tt_text_put(out, diag->shown[i] == '\t' ? "\t" : " ");
+        column++;
+    }
+    tt_text_put(out, "^");
+    const size_t last = diag->place.column + (diag->place.width ? diag->place.width : 1) - 1;
+    const size_t end = last < width ? last : width;
+    if (end > diag->place.column) tt_text_fill(out, '~', end - diag->place.column);
+    tt_text_put(out, "\n");
+}
+
+size_t tt_diag_print(const tt_diag *diag, char *buffer, size_t size)
+{
+    tt_text out = {0};
+    head(&out, diag);
+    if (diag->shown && diag->shown[0]) {
+        tt_text_format(&out, "  %5u | %s\n", diag->place.line, diag->shown);
+        caret(&out, diag);
+    }
+    if (diag->hint) tt_text_format(&out, "        %s\n", diag->hint);
+    const size_t n = out.n;
+    if (size) {
+        const size_t fits = n < size ? n : size - 1;
+        if (fits) memcpy(buffer, out.at, fits);
+        buffer[fits] = '\0';
+    }
+    tt_text_clear(&out);
+    return n;
+}

@@ -1,0 +1,31 @@
+/* base/text.h - a text that grows. Failure to grow is remembered, so that a writer may append
+ * without asking each time and ask once at the end. */
+#ifndef TT_BASE_TEXT_H
+#define TT_BASE_TEXT_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+typedef struct {
+    char *at; /* zero-ended once anything was added; NULL before */
+    size_t n, cap;
+    bool failed; /* memory ran out somewhere */
+} tt_text;
+
+void tt_text_clear(tt_text *text);
+void tt_text_add(tt_text *text, const char *bytes, size_t n);
+void tt_text_put(tt_text *text, const char *words);
+void tt_text_format(tt_text *text, const char *format, ...) __attribute__((format(printf, 2, 3)));
+/** `width` times the character. */
+void tt_text_fill(tt_text *text, char character, size_t width);
+
+/** The text, "" when empty. */
+const char *tt_text_of(const tt_text *text);
+
+/** Characters (not bytes) of a UTF-8 text of `bytes` bytes. */
+size_t tt_text_width(const char *text, size_t bytes);
+
+/** Edit distance between two short words, capped at `most` + 1; for "did you mean". */
+size_t tt_text_distance(const char *a, const char *b, size_t most);
+
+#endif
