@@ -1,0 +1,127 @@
+/* frame/frame.h - a space frame of Timoshenko bars: nodes, bars, rigid arms, supports, masses;
+ * linear statics, vibration. Knows no bronze, no piece, no load standard. SI.
+ *
+ * A bar may change along its length: its section is given at the TT_BAR_POINTS Gauss-Legendre
+ * points of the bar and integrated by the flexibility method (exact end forces and movements for
+ * what the points resolve). Local axes of a bar: x from its first node to its second, y and z as
+ * given; section forces act on the cut face whose outward normal is +x: (N, Vy, Vz, T, My, Mz).
+ * Strains in the same order: e0, gamma_y = v' - theta_z, gamma_z = w' + theta_y, theta_x',
+ * ky = theta_y', kz = theta_z'. */
+#ifndef TT_FRAME_FRAME_H
+#define TT_FRAME_FRAME_H
+
+#include "base/pool.h"
+#include "num/vec3.h"
+#include "tiptoe/status.h"
+
+#include <stdbool.h>
+#include <stddef.h>
+
+enum { TT_BAR_POINTS = 6, TT_SIX = 6 };
+
+/** Abscissae and weights of Gauss-Legendre on 0..1 (weights sum to 1), to 1e-16. */
+extern const double tt_bar_point[TT_BAR_POINTS];
+extern const double tt_bar_weight[TT_BAR_POINTS];
+
+/** The cross-section of a bar at one of its points, in the bar's local axes. */
+typedef struct {
+    double stiffness[TT_SIX][TT_SIX]; /* symmetric, section forces from strains; an infinite shear
+                                         stiffness is written as shear_rigid below */
+    double mass;                      /* kg/m */
+    double mass_y, mass_z;            /* m, centre of mass off the axis */
+    double turn_inertia[3];           /* kg.m2/m about local x, y, z through the centre of mass */
+} tt_bar_section;
+
+typedef struct tt_frame tt_frame;
+
+/** A new empty frame, NULL without memory. */
+tt_frame *tt_frame_new(void);
+tt_frame *tt_frame_free(tt_frame *frame);
+
+/* Building. Each returns false without memory. Nodes and bars are numbered from 0 in order. */
+bool tt_frame_add_node(tt_frame *frame, tt_vec3 at);
+/** A bar; y and z are the local axes (unit, right-handed with x). sections: TT_BAR_POINTS, copied. */
+bool tt_frame_add_bar(tt_frame *frame, size_t from, size_t to, const tt_axes *axes,
+                      const tt_bar_section *sections);
+/** A rigid arm without mass between two nodes (exact elimination; chains and trees of arms). */
+bool tt_frame_add_arm(tt_frame *frame, size_t a, size_t b);
+/** Held directions of a node: x, y, z, then turns about x, y, z, global. */
+bool tt_frame_hold(tt_frame *frame, size_t node, const bool held[TT_SIX]);
+/** A mass on a rigid offset from a node; inertia about global axes through the mass, kg.m2. */
+bool tt_frame_add_mass(tt_frame *frame, size_t node, double mass, tt_vec3 offset,
+                       const double inertia[3]);
+
+size_t tt_frame_nodes(const tt_frame *frame);
+size_t tt_frame_bars(const tt_frame *frame);
+
+/** What a failure means: the node and the direction (unit vector, move or turn) that is free, or
+ *  the node where stiff meets soft. */
+typedef struct {
+    size_t node;
+    int direction; /* 0..2 move x, y, z; 3..5 turn about x, y, z; -1 unknown */
+    size_t arm_a, arm_b; /* two held nodes on one rigid body, when a == b nothing */
+} tt_frame_fault;
+
+/** Numbers the unknowns and factors the stiffness (LDL after AMD). TT_E_MECHANISM with a fault when
+ *  something is free to move (a part without support, or a pivot below 1e-11 of its diagonal);
+ *  TT_E_INPUT with arm_a, arm_b when two held nodes sit on one rigid body and share their load.
+ *  Must be called once, after building and before what follows. */
+tt_status tt_frame_prepare(tt_frame *frame, tt_frame_fault *fault);
+
+/** A load case. Arrays are lent; NULL means none. */
+typedef struct {
+    const tt_vec3 *line_force;  /* [bars * TT_BAR_POINTS] N/m, global, on the bar's axis */
+    const tt_vec3 *line_moment; /* same, N.m/m, global */
+    const double (*node)[TT_SIX]; /* [nodes] N and N.m, global */
+} tt_frame_load;
+
+/** What a load case does. Arrays live in the pool given to tt_frame_solve. */
+typedef struct {
+    double (*move)[TT_SIX];     /* [nodes] m and rad, global */
+    double (*reaction)[TT_SIX]; /* [nodes] ground on frame, N and N.m about the node; zero where free */
+    double (*end)[TT_SIX];      /* [bars] section forces at the bar's start (x = 0+), local */
+    double residual;            /* |applied + reactions| / (|applied| + tiny), forces and moments
+                                   about the origin, the larger of the two relative sums */
+    double refinement;          /* what one step of refinement moved, relative */
+} tt_frame_state;
+
+/** Solves one load case, with one step of refinement on a long double residual. */
+tt_status tt_frame_solve(const tt_frame *frame, const tt_frame_load *load, tt_pool *pool,
+                         tt_frame_state *state);
+
+/** Section forces of a bar at the fraction x (0..1) of its length, from equilibrium: the state's
+ *  end forces less the line loads between (their polynomial through the points, integrated). */
+void tt_frame_section(const tt_frame *frame, const tt_frame_state *state, const tt_frame_load *load,
+                      size_t bar, double x, double out[TT_SIX]);
+
+typedef struct {
+    double frequency;        /* Hz */
+    double mass_fraction[3]; /* effective mass along global x, y, z over the free mass */
+    double (*shape)[TT_SIX]; /* [nodes], largest move of a node 1 */
+} tt_mode;
+
+/** What proves that no mode was missed: modes below the shift by the signs of D of K - shift M. */
+typedef struct {
+    double shift;      /* rad2/s2, just above the highest mode kept */
+    size_t counted;    /* negative pivots there */
+    size_t found;      /* modes found below it */
+} tt_mode_proof;
+
+typedef struct {
+    tt_mode *at;
+    size_t n;
+    double free_mass[3]; /* kg that can move along x, y, z */
+    tt_mode_proof proof;
+} tt_modes;
+
+/** Lowest modes (consistent mass with the exact static shapes, rotary inertia), ascending: until
+ *  90 % of the free mass each way or all below `up_to` Hz are found, at least `least` (fewer when
+ *  the frame has fewer). Relative accuracy 1e-9 in frequency squared. TT_E_NOT_CONVERGED when the
+ *  Sturm count disagrees. */
+tt_status tt_frame_modes(const tt_frame *frame, size_t least, double up_to, tt_pool *pool,
+                         tt_modes *modes);
+
+/** Total mass, and first moments about the origin, as the mass matrix sees them: for a cross-check. */
+double tt_frame_mass(const tt_frame *frame, tt_vec3 *centre);
+
+#endif
