@@ -1,0 +1,225 @@
+/* piece/piece.h - the piece as described, resolved: names turned into indices, quantities into SI,
+ * scale applied, defaults put in and remembered as such. Made by piecefile (or by a test), read by
+ * everybody below. Everything lives in the piece's own pool.
+ *
+ * A described quantity is a tt_given: `is` is what it is taken as, low and high its spread, origin
+ * the index in piece->origins of where it came from (0: nowhere, no story to tell). Code that
+ * computes reads is, low, high; only compose, record and design read origin. */
+#ifndef TT_PIECE_PIECE_H
+#define TT_PIECE_PIECE_H
+
+#include "base/list.h"
+#include "base/pool.h"
+#include "catalogue/catalogue.h"
+#include "num/vec3.h"
+#include "quantity/quantity.h"
+#include "section/section.h"
+#include "tiptoe/diag.h"
+#include "tiptoe/piece.h"
+
+#include <stdbool.h>
+#include <stddef.h>
+#include <stdint.h>
+
+#define TT_NONE SIZE_MAX /* no limb, no material, no member */
+
+typedef struct {
+    double is, low, high;
+    unsigned origin;
+} tt_given;
+
+typedef enum { TT_ORIGIN_NOWHERE, TT_ORIGIN_FILE, TT_ORIGIN_DEFAULT, TT_ORIGIN_SET, TT_ORIGIN_DATA } tt_origin_kind;
+
+typedef struct {
+    const char *key;     /* "bronze/wall" */
+    const char *written; /* as written, or what the default is in words: "0.8 to 1.25 of it" */
+    const char *why;     /* `because`, or the reason of the default; may be NULL */
+    tt_place place;      /* in the file; line 0 for a default */
+    tt_origin_kind kind;
+} tt_origin;
+
+typedef struct {
+    const char *name;
+    tt_vec3 at; /* m, full size */
+    tt_place place;
+} tt_point;
+
+/** A tube or bar of the armature in a segment. */
+typedef enum { TT_MEMBER_NONE, TT_MEMBER_TUBE, TT_MEMBER_BAR } tt_member_form;
+typedef struct {
+    tt_member_form form;
+    double od, wall;      /* m, as bought; a bar has wall = od / 2 */
+    double od_to, wall_to; /* at the segment's end; the same when not tapered */
+    size_t metal;         /* index in piece->metals */
+    double loss;          /* m of wall lost to corrosion from the outside, for strength */
+    double wall_factor;   /* on the wall, for strength */
+    unsigned origin;
+} tt_member;
+
+typedef enum { TT_WIND_BY_SHAPE, TT_WIND_OWN_DRAG, TT_WIND_NONE } tt_wind_on;
+
+typedef struct {
+    const char *name;
+    size_t from, to;         /* points */
+    size_t limb;             /* TT_NONE for a segment in the long form */
+    size_t place_in_limb;    /* 0 for the first segment of its limb */
+    tt_vec3 faces;           /* unit, resolved */
+    tt_outline outline, outline_to; /* kind NONE: bare armature */
+    tt_given wall, wall_to;  /* solid: half the smaller width is not meant; see solid */
+    bool solid;
+    double turn, turn_to;    /* rad, right-handed about x */
+    size_t alloy;            /* index in piece->metals; TT_NONE without bronze */
+    tt_given surface, extra, casting_quality;
+    tt_member armature;
+    tt_wind_on wind;
+    double drag;             /* TT_WIND_OWN_DRAG */
+    const char *drag_because;
+    tt_place place;
+} tt_segment;
+
+typedef struct {
+    const char *name;
+    size_t first, count; /* its segments, consecutive in piece->segments */
+    size_t joins;        /* point at the other end of its rigid arm; TT_NONE */
+    tt_place place;
+} tt_limb;
+
+typedef struct {
+    size_t a, b; /* points */
+    tt_place place;
+} tt_arm;
+
+typedef struct {
+    const char *name;
+    size_t at;            /* point */
+    tt_given mass;        /* kg; of a `skin` the wall's low and high */
+    tt_vec3 offset;       /* m */
+    double wind_area;     /* m2, every direction alike; 0 none */
+    double drag;          /* 0: by the basis */
+    double inertia[3];    /* kg.m2, global axes through the lump */
+    unsigned origin;
+    tt_place place;
+} tt_lump;
+
+typedef enum { TT_HELD_FIXED, TT_HELD_PINNED } tt_held;
+
+typedef struct {
+    size_t at; /* point */
+    tt_held held;
+    tt_vec3 *sole; /* polygon round the stand's point, global axes, m from that point, z = 0; NULL none */
+    size_t sole_n;
+    tt_place place;
+} tt_stand;
+
+typedef struct {
+    bool given;     /* site.wind is a map */
+    bool ruled_out; /* site.wind: none */
+    const char *none_because;
+    tt_given basic_speed;
+    int exposure;   /* eu 0..4, us 'B'..'D' */
+    tt_given orography, direction_factor, season_factor, air, directionality, elevation;
+} tt_site_wind;
+
+typedef struct {
+    bool indoors, open_to_public;
+    tt_given base_height; /* m above ground */
+    tt_given damping;     /* logarithmic decrement */
+    tt_site_wind wind;
+} tt_site;
+
+typedef enum { TT_LOAD_PERMANENT, TT_LOAD_VARIABLE, TT_LOAD_ACCIDENTAL } tt_load_kind;
+
+/** One force of an own case; the same case named several times adds up. */
+typedef struct {
+    const char *name; /* of the case */
+    tt_load_kind kind;
+    size_t at;        /* point; TT_NONE when along a segment */
+    size_t along;     /* segment; TT_NONE when at a point */
+    tt_vec3 force, moment;    /* N, N.m, global; at a point */
+    tt_vec3 line;             /* N/m, global; along a segment */
+    double between[2];        /* fractions of the segment */
+    tt_place place;
+} tt_own_load;
+
+typedef struct {
+    const char *name; /* of a case: "weight", "wind 90", "wind", or an own case */
+    double factor;
+} tt_term;
+
+typedef struct {
+    const char *name;
+    int level; /* tt_level of the basis */
+    tt_term *term;
+    size_t terms;
+    tt_place place;
+} tt_own_combination;
+
+typedef struct {
+    bool has_mass, has_sway, has_frequency;
+    tt_given mass, sway, frequency; /* kg, ratio, Hz */
+    tt_given use;                   /* 1.0 */
+} tt_limits;
+
+struct tt_piece {
+    tt_pool pool;
+    const char *file, *sha256;
+    const char *const *set; /* the --set texts, in order */
+    size_t sets;
+    const char *name, *revision, *date; /* date: ISO text, or NULL */
+    const char *basis, *edition;
+    unsigned basis_origin, edition_origin;
+    int risk;
+    double scale;
+    double height; /* m, given; 0 not given */
+    tt_unit_system report;
+
+    TT_LIST(tt_origin) origins; /* [0] is "nowhere" */
+    TT_LIST(tt_metal) metals;   /* those used: copies of rows of the catalogue, or own */
+    TT_LIST(tt_point) points;
+    TT_LIST(tt_limb) limbs;
+    TT_LIST(tt_segment) segments;
+    TT_LIST(tt_arm) arms;       /* `rigid` and `joins` */
+    TT_LIST(tt_lump) lumps;
+    TT_LIST(tt_stand) stands;
+    TT_LIST(tt_own_load) loads;
+    TT_LIST(tt_own_combination) combinations;
+    tt_site site;
+    tt_limits limits;
+};
+
+/** An empty piece with origin 0 in place; NULL without memory. */
+tt_piece *tt_piece_new(void);
+
+/** Index by name, TT_NONE when there is none. */
+size_t tt_piece_point(const tt_piece *piece, const char *name);
+size_t tt_piece_segment(const tt_piece *piece, const char *name);
+
+/** Axis of a segment, m. */
+double tt_segment_length(const tt_piece *piece, const tt_segment *segment);
+
+/** Local axes at the fraction t of a segment: x along it, z the part of `faces` at right angles to
+ *  x - where the limb runs within 20 degrees of that line, the part of +z, where it runs within 20
+ *  degrees of +z too, the part of +x - then turned about x by the segment's turn. y = z cross x. */
+tt_axes tt_segment_axes(const tt_piece *piece, const tt_segment *segment, double t);
+
+/** Degrees from the nearest switch of that rule; large where none is near. */
+double tt_segment_axes_margin(const tt_piece *piece, const tt_segment *segment);
+
+/** Outline, wall and member at the fraction t. `which`: -1 low, 0 is, +1 high wall. */
+tt_outline tt_segment_outline(const tt_segment *segment, double t);
+double tt_segment_wall(const tt_segment *segment, double t, int which);
+double tt_member_od(const tt_member *member, double t);
+double tt_member_wall(const tt_member *member, double t);
+
+/** Bronze per length at t, kg/m: density * min(shell area * surface, outline area) * (1 + extra);
+ *  a solid takes no surface. which as above, over wall, surface and extra together. */
+double tt_segment_bronze(const tt_piece *piece, const tt_segment *segment, double t, int which);
+
+/** Armature per length at t, kg/m, as bought. */
+double tt_segment_armature(const tt_piece *piece, const tt_segment *segment, double t);
+
+/** Where, in words: "12 mm above the ankle", "at the knee", "towards the crown". In the pool; NULL
+ *  without memory. */
+const char *tt_piece_where(const tt_piece *piece, tt_pool *pool, size_t segment, double t);
+
+#endif
