@@ -1,0 +1,35 @@
+/* tiptoe/report.h - a judgement written out. */
+#ifndef TIPTOE_REPORT_H
+#define TIPTOE_REPORT_H
+
+#include "tiptoe/assess.h"
+
+#ifdef __cplusplus
+extern "C" {
+#endif
+
+/** Takes `n` bytes; returns 0 to go on, anything else to stop (TT_E_WRITE then). */
+typedef int tt_sink(void *user, const char *bytes, size_t n);
+
+typedef struct {
+    int steps; /* 1: print the lines of calculation of every check */
+    int bold;  /* 1: the deciding place in bold (a terminal) */
+    int width; /* columns, 0: 96 */
+} tt_text_options;
+
+/** The text result. The cautions are always in it. options may be NULL. */
+tt_status tt_write_text(const tt_assessment *assessment, const tt_text_options *options,
+                        tt_sink *sink, void *user);
+
+/** The JSON result, schema tiptoe-check/1. The cautions are always in it. */
+tt_status tt_write_json(const tt_assessment *assessment, tt_sink *sink, void *user);
+
+/** The built-in tables: table NULL lists them; "alloys", "steels", "tubes", "bars"; name NULL for
+ *  all rows. TT_E_INPUT for an unknown table or name, the nearest in diags. */
+tt_status tt_write_stock(const char *table, const char *name, tt_diags *diags, tt_sink *sink,
+                         void *user);
+
+#ifdef __cplusplus
+}
+#endif
+#endif

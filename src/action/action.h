@@ -1,0 +1,55 @@
+/* action/action.h - what acts on the piece: unit cases of weight, wind from every ten degrees, and
+ * the file's own loads, each as loads on the frame. Both bases are served by the same files. */
+#ifndef TT_ACTION_ACTION_H
+#define TT_ACTION_ACTION_H
+
+#include "basis/basis.h"
+#include "model/model.h"
+
+typedef enum { TT_CASE_WEIGHT, TT_CASE_WIND, TT_CASE_OWN } tt_case_kind;
+
+/** One unit case. Arrays live in the pool of its tt_actions. */
+typedef struct {
+    const char *name; /* "weight", "wind 90", "banner" */
+    tt_case_kind kind;
+    tt_load_kind load; /* weight: permanent, wind: variable, own: as written */
+    double direction;  /* wind: degrees, blowing towards; else 0 */
+    tt_frame_load on;  /* what the frame sees */
+} tt_case;
+
+/** The wind of one direction, for the report. */
+typedef struct {
+    double direction;  /* degrees */
+    double gust;       /* cs cd or G */
+    double frequency;  /* Hz used, 0 where no mode moves this way (rigid) */
+    double height, breadth, depth; /* m, of the body */
+    tt_vec3 force;     /* N, sum */
+    double area;       /* m2, sum across the wind */
+    tt_steps steps;    /* pressure at the top and the gust factor */
+} tt_wind_direction;
+
+typedef struct {
+    tt_pool pool;
+    TT_LIST(tt_case) cases; /* 0..TT_PATTERNS-1 are the weights: nominal, heavy, light */
+    tt_wind_direction *wind; /* [36] or NULL */
+    size_t winds;
+    tt_wind_site wind_site;
+    double least_mode_share; /* a mode moves this way when it has this part of the mass: 0.1 */
+} tt_actions;
+
+void tt_actions_clear(tt_actions *actions);
+
+/** Weight (three patterns) and own loads. */
+tt_status tt_actions_weight(const tt_model *model, tt_actions *actions);
+tt_status tt_actions_own(const tt_model *model, tt_actions *actions);
+
+/** Wind from 0 to 350 degrees with the modes of the softer carry model (nominal weight; brought to
+ *  the heavy weight by Rayleigh's quotient on the same shape). Nothing when indoors or ruled out. */
+tt_status tt_actions_wind(const tt_model *model, const tt_basis *basis, const tt_modes *modes,
+                          tt_actions *actions);
+
+/** Sum of forces of a case, and of their moments about a point. */
+void tt_case_resultant(const tt_model *model, const tt_case *acting, tt_vec3 about, tt_vec3 *force,
+                       tt_vec3 *moment);
+
+#endif

@@ -1,0 +1,39 @@
+/* assess/assessment.h - the record of a judgement, for those who write it out. */
+#ifndef TT_ASSESS_ASSESSMENT_H
+#define TT_ASSESS_ASSESSMENT_H
+
+#include "check/check.h"
+#include "tiptoe/assess.h"
+
+/** What the run proves about itself. */
+typedef struct {
+    double equilibrium; /* largest relative residual of all cases */
+    double refinement;
+    double energy;      /* largest relative difference of work done and strain energy */
+    double mass_kg[3];  /* by segments and lumps; by the frame's mass; by the weight case / g */
+    tt_mode_proof modes[TT_MODELS];
+} tt_proof;
+
+struct tt_assessment {
+    const tt_piece *piece; /* lent */
+    const tt_basis *basis;
+    tt_model *model;
+    tt_actions actions;
+    tt_combinations combinations;
+    tt_solution solution;
+    tt_findings findings;
+    tt_balance balance;
+    tt_proof proof;
+    tt_verdict verdict;
+    size_t governing;       /* index in findings.list, TT_NONE when there is none */
+    const char *decided_by_default; /* key, or NULL */
+    tt_pool pool;
+};
+
+/** Findings from the worst to the least: indices into findings.list, [findings.list.n]. */
+const size_t *tt_assessment_order(const tt_assessment *assessment);
+
+/** The cautions, always printed: NULL-ended. */
+const char *const *tt_cautions(void);
+
+#endif

@@ -1,0 +1,88 @@
+/* check/check.h - one file a limit state: the whole solution in, findings out. No check formats
+ * text for paper; it names, computes and cites. */
+#ifndef TT_CHECK_CHECK_H
+#define TT_CHECK_CHECK_H
+
+#include "combine/combine.h"
+
+/** What one check found at one place: its worst cut, model, combination and pattern there. */
+typedef struct {
+    const char *check;       /* "strength.armature" */
+    const char *where;       /* in words */
+    size_t segment;          /* TT_NONE for a place or the whole */
+    double x;                /* fraction of the segment */
+    const char *combination; /* name; NULL when no load is in it */
+    const char *pattern;     /* "heavy", "light", "nominal"; NULL likewise */
+    const char *model;       /* "armature alone", "together"; NULL likewise */
+    double demand, resistance;
+    const char *unit;        /* SI */
+    bool has_use;            /* false: no resistance at all, or none defined; `why` says it */
+    double use, margin;      /* margin = allowed use / use - 1 (0 with !has_use) */
+    bool holds;
+    const char *why;         /* when use is null */
+    const char *const *assumes; /* NULL-ended, may be NULL */
+    const tt_step *steps;
+    size_t steps_n;
+    const char *default_key; /* key of the leading action's magnitude, else of the resistance, when
+                                it is a default; NULL */
+} tt_finding;
+
+typedef struct {
+    const char *check, *where, *why, *give; /* give: what to write to have it checked; may be NULL */
+    bool needed;
+    bool has_demand;
+    double demand;
+    const char *unit;
+} tt_unchecked;
+
+typedef struct {
+    const char *check, *why;
+} tt_inapplicable;
+
+typedef struct {
+    TT_LIST(tt_finding) list;
+    TT_LIST(tt_unchecked) unchecked;
+    TT_LIST(tt_inapplicable) inapplicable;
+    tt_pool pool; /* of their strings and steps */
+} tt_findings;
+
+void tt_findings_clear(tt_findings *findings);
+
+typedef struct {
+    const tt_piece *piece;
+    const tt_model *model;
+    const tt_basis *basis;
+    const tt_actions *actions;
+    const tt_combinations *combinations;
+    const tt_solution *solution;
+} tt_check_input;
+
+typedef struct {
+    const char *name;    /* "strength.armature" */
+    const char *title;   /* "strength of the armature" */
+    const char *explain; /* a paragraph a sculptor can read: what, formula, limits */
+    tt_source_id source;
+    tt_status (*run)(const tt_check_input *in, tt_findings *out);
+} tt_check;
+
+size_t tt_checks_count(void);
+const tt_check *tt_checks_at(size_t i);
+
+/* ---- balance, told or judged ------------------------------------------------------------------ */
+
+/** Balance over the hull of the soles. */
+typedef struct {
+    bool applies;          /* there is a sole and the piece stands on it */
+    tt_vec3 *polygon;      /* hull of the soles, global, m */
+    size_t polygon_n;
+    double drawn_in;       /* m, the larger of 5 mm and 5 % of the least width */
+    double edge_distance;  /* m, from the centre of mass (nominal) to the nearest drawn-in edge;
+                              negative outside */
+    tt_vec3 edge_way;      /* unit, level, towards that edge */
+    double use;            /* worst overturning over restoring moment, unanchored */
+    const char *combination; /* of that use */
+} tt_balance;
+
+tt_status tt_balance_find(const tt_check_input *in, tt_pool *pool, tt_balance *out);
+
+#endif

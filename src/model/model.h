@@ -1,0 +1,93 @@
+/* model/model.h - the piece idealised: bars and cuts, one frame for each carry model, weights.
+ * The only place that knows both the piece and the frame; knows no load standard.
+ *
+ * Two carry models, always: in `armature alone` the armature carries everything wherever there is
+ * one and the bronze is weight and sail; in `together` the two share one axial strain, curvature,
+ * twist and shear strain. Where there is no armature the bronze carries all in both. */
+#ifndef TT_MODEL_MODEL_H
+#define TT_MODEL_MODEL_H
+
+#include "frame/frame.h"
+#include "piece/piece.h"
+
+enum { TT_ALONE, TT_TOGETHER, TT_MODELS };
+extern const char *const tt_model_name[TT_MODELS]; /* "armature alone", "together" */
+
+/** Weight patterns of this version: the nominal wall, all high, all low. */
+enum { TT_NOMINAL, TT_HEAVY, TT_LIGHT, TT_PATTERNS };
+extern const char *const tt_pattern_name[TT_PATTERNS];
+
+/** A bar of the frame: a stretch of a segment. */
+typedef struct {
+    size_t segment;
+    double x0, x1; /* fractions of the segment */
+} tt_stretch;
+
+/** What loads act on: the Gauss point of a bar. index = bar * TT_BAR_POINTS + point. */
+typedef struct {
+    size_t segment;
+    double x;       /* fraction of the segment */
+    double length;  /* m that the point stands for */
+    tt_vec3 at;     /* m, global */
+    tt_axes axes;   /* local axes of the cut there */
+    tt_outline outline; /* what the wind meets: the bronze's outside, or the bare armature */
+    bool bare;          /* bare armature */
+    double bronze[TT_PATTERNS]; /* kg/m */
+    double armature;            /* kg/m */
+} tt_strip;
+
+/** A cut along a limb: where forces are told and parts are judged. */
+typedef struct {
+    size_t segment;
+    double x;          /* fraction of the segment; 0 just behind `from`, 1 just before `to` */
+    size_t bar;
+    double bar_x;      /* fraction of the bar */
+    tt_vec3 at;
+    tt_axes axes;
+    tt_section bronze;      /* nominal wall: mass, stiffness, shares */
+    tt_section bronze_weak; /* low wall: resistance */
+    tt_section armature;      /* as bought: stiffness, shares */
+    tt_section armature_weak; /* less loss, by the wall factor: resistance */
+    double bore;       /* m, inside the high wall; 0 without a hollow bronze */
+    double share_bronze[6];   /* of (N, Vy, Vz, T, My, Mz) in `together`, E of the bronze high */
+    double share_armature[6]; /* the armature's, E of the bronze low */
+    bool seam_possible; /* a limb starts at or joins another here, or the alloy changes */
+    bool neck;          /* narrower than its neighbours along the limb, or a limb's end at a stand */
+} tt_cut;
+
+typedef struct {
+    double bronze, armature, lumps; /* kg */
+} tt_weight;
+
+typedef struct {
+    const tt_piece *piece;
+    tt_pool pool;
+    TT_LIST(tt_stretch) bars;
+    TT_LIST(tt_cut) cuts;   /* segment by segment, ascending x */
+    tt_strip *strips;       /* [bars.n * TT_BAR_POINTS] */
+    size_t *first_cut;      /* [segments + 1] */
+    size_t *first_bar;      /* [segments + 1] */
+    size_t nodes;           /* points come first, in order */
+    tt_frame *frame[TT_MODELS];
+    double (*segment_bronze)[TT_PATTERNS]; /* [segments] kg */
+    double *segment_armature;              /* [segments] kg */
+    tt_weight weight[TT_PATTERNS];
+    tt_vec3 centre[TT_PATTERNS]; /* m, centre of mass */
+} tt_model;
+
+/** Builds bars, cuts, weights and both frames, and factors them. On TT_E_MECHANISM the fault names
+ *  a node; tt_model_node_words says it in the piece's words. */
+tt_status tt_model_new(const tt_piece *piece, tt_model **model, tt_frame_fault *fault);
+tt_model *tt_model_free(tt_model *model);
+
+/** "the beak", or "toe-hock, 120 mm from toe"; in the pool. */
+const char *tt_model_node_words(const tt_model *model, tt_pool *pool, size_t node);
+
+/** A cut's forces from the frame's bar axes into the cut's own (turned) axes. */
+tt_forces tt_model_cut_forces(const tt_model *model, const tt_cut *cut, const tt_frame_state *state,
+                              const tt_frame_load *load, int carry);
+
+/** Total mass of a pattern, kg. */
+double tt_model_mass(const tt_model *model, int pattern);
+
+#endif
