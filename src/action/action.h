@@ -48,6 +48,10 @@ tt_status tt_actions_own(const tt_model *model, tt_actions *actions);
 tt_status tt_actions_wind(const tt_model *model, const tt_basis *basis, const tt_modes *modes,
                           tt_actions *actions);
 
+/** A mode's frequency with the heavy weight: Rayleigh's quotient on the nominal shape (an upper
+ *  bound, exact when the spread is the same everywhere). Hz. */
+double tt_mode_heavy_frequency(const tt_model *model, const tt_mode *mode);
+
 /** Sum of forces of a case, and of their moments about a point. */
 void tt_case_resultant(const tt_model *model, const tt_case *acting, tt_vec3 about, tt_vec3 *force,
                        tt_vec3 *moment);

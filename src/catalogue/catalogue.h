@@ -48,6 +48,8 @@ size_t tt_metals_count(void);
 const tt_metal *tt_metals_at(size_t i);
 /** By name and kind; a steel with several product forms gives the one of lowest yield. NULL: none. */
 const tt_metal *tt_metal_named(const char *name, tt_metal_kind kind);
+/** The name of that kind nearest to a misspelt one, for "did you mean"; NULL when none is near. */
+const char *tt_metal_nearest(const char *name, tt_metal_kind kind);
 
 size_t tt_stock_count(void);
 const tt_stock *tt_stock_at(size_t i);

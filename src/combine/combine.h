@@ -27,7 +27,8 @@ typedef struct {
 
 typedef TT_LIST(tt_combination) tt_combinations;
 
-/** All combinations; strings and parts live in the pool. */
+/** All combinations; strings and parts live in the pool. TT_E_INPUT when the file has more than 8
+ *  variable or 50 permanent cases of its own: not every choice of them could be tried. */
 tt_status tt_combine(const tt_piece *piece, const tt_actions *actions, const tt_basis *basis,
                      tt_pool *pool, tt_combinations *list);
 
@@ -51,6 +52,10 @@ tt_status tt_solve_cases(const tt_model *model, const tt_actions *actions, size_
 /** Section forces of a combination at a cut, with the weight of a pattern. */
 tt_forces tt_superpose(const tt_solution *solution, int carry, const tt_combination *together,
                        int pattern, size_t cut);
+
+/** The same at a cut that is not one of the model's, from the frame itself. */
+tt_forces tt_superpose_at(const tt_model *model, const tt_actions *actions, const tt_solution *solution,
+                          int carry, const tt_combination *together, int pattern, const tt_cut *cut);
 
 /** Movement of a node (6) likewise; reaction of a node likewise. */
 void tt_superpose_move(const tt_solution *solution, int carry, const tt_combination *together,

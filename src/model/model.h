@@ -67,7 +67,8 @@ typedef struct {
     tt_strip *strips;       /* [bars.n * TT_BAR_POINTS] */
     size_t *first_cut;      /* [segments + 1] */
     size_t *first_bar;      /* [segments + 1] */
-    size_t nodes;           /* points come first, in order */
+    size_t nodes;           /* points come first, in order, then the inner ends of bars */
+    size_t *first_inner;    /* [segments + 1] first inner node of a segment */
     tt_frame *frame[TT_MODELS];
     double (*segment_bronze)[TT_PATTERNS]; /* [segments] kg */
     double *segment_armature;              /* [segments] kg */
@@ -83,9 +84,15 @@ tt_model *tt_model_free(tt_model *model);
 /** "the beak", or "toe-hock, 120 mm from toe"; in the pool. */
 const char *tt_model_node_words(const tt_model *model, tt_pool *pool, size_t node);
 
+/** A cut anywhere along a segment (marks for seam and neck are not set). */
+tt_cut tt_model_cut_at(const tt_model *model, size_t segment, double x);
+
 /** A cut's forces from the frame's bar axes into the cut's own (turned) axes. */
 tt_forces tt_model_cut_forces(const tt_model *model, const tt_cut *cut, const tt_frame_state *state,
                               const tt_frame_load *load, int carry);
+
+/** The two nodes of a bar of the frames. */
+void tt_model_bar_nodes(const tt_model *model, size_t bar, size_t *from, size_t *to);
 
 /** Total mass of a pattern, kg. */
 double tt_model_mass(const tt_model *model, int pattern);

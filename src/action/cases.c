@@ -1,0 +1,54 @@
+/* action/cases.c - the list of unit cases and what they add up to. */
+#include "action/parts.h"
+
+bool tt_case_add(const tt_model *model, tt_actions *actions, const char *name, tt_case_kind kind,
+                 tt_load_kind load, double direction, tt_case_arrays *arrays)
+{
+    const size_t strips = model->bars.n * TT_BAR_POINTS;
+    arrays->line = tt_pool_take(&actions->pool, strips, sizeof *arrays->line);
+    arrays->node = tt_pool_take(&actions->pool, model->nodes, sizeof *arrays->node);
+    if (!arrays->line || !arrays->node || !name) return false;
+    const tt_case added = {.name = name, .kind = kind, .load = load, .direction = direction,
+                           .on = {.line_force = arrays->line,
+                                  .node = (const double(*)[TT_SIX])arrays->node}};
+    return tt_list_push(&actions->cases, added);
+}
+
+void tt_force_at(double row[TT_SIX], tt_vec3 force, tt_vec3 offset)
+{
+    const tt_vec3 moment = tt_cross(offset, force);
+    row[0] += force.x;
+    row[1] += force.y;
+    row[2] += force.z;
+    row[3] += moment.x;
+    row[4] += moment.y;
+    row[5] += moment.z;
+}
+
+void tt_case_resultant(const tt_model *model, const tt_case *acting, tt_vec3 about, tt_vec3 *force,
+                       tt_vec3 *moment)
+{
+    tt_vec3 f = {0, 0, 0}, m = {0, 0, 0};
+    for (size_t i = 0; i < model->bars.n * TT_BAR_POINTS; i++) {
+        const tt_vec3 part = tt_scale(acting->on.line_force[i], model->strips[i].length);
+        f = tt_add(f, part);
+        m = tt_add(m, tt_cross(tt_sub(model->strips[i].at, about), part));
+    }
+    for (size_t i = 0; i < model->piece->points.n; i++) {
+        const double *row = acting->on.node[i];
+        const tt_vec3 part = {row[0], row[1], row[2]};
+        f = tt_add(f, part);
+        m = tt_add(m, tt_add(tt_cross(tt_sub(model->piece->points.at[i].at, about), part),
+                             (tt_vec3){row[3], row[4], row[5]}));
+    }
+    *force = f;
+    *moment = m;
+}
+
+void tt_actions_clear(tt_actions *actions)
+{
+    for (size_t i = 0; i < actions->winds; i++) tt_list_clear(&actions->wind[i].steps.list);
+    tt_list_clear(&actions->cases);
+    tt_pool_clear(&actions->pool);
+    *actions = (tt_actions){0};
+}

@@ -1,0 +1,144 @@
+/* action/wind.c - wind from every ten degrees, strip by strip, on limbs and lumps.
+ * Force per length = q G cf b (sin g w + sin^2 g cos g c): g between wind and axis, w the wind, c
+ * the unit vector across the wind in the plane of both (decision on leaning limbs; no shielding,
+ * no friction). With n' = w - (w.a) a the part of the wind across the axis a, |n'| = sin g, the
+ * same force is q G cf b (sin g w + sin g n' - sin^3 g w), which needs no division. */
+#include "action/parts.h"
+#include "action/wind.h"
+
+#include <math.h>
+#include <string.h>
+
+static const double degree = 3.14159265358979323846 / 180.0;
+
+tt_wind_cut tt_wind_on_strip(const tt_basis *basis, const tt_segment *segment, const tt_strip *strip,
+                             tt_vec3 wind, tt_steps *steps)
+{
+    const tt_vec3 across = tt_sub(wind, tt_scale(strip->axes.x, tt_dot(wind, strip->axes.x)));
+    tt_wind_cut on = {.sine = tt_length(across), .across = across};
+    if (segment->wind == TT_WIND_NONE || on.sine < 1e-12) return on;
+    const tt_vec3 n = tt_scale(across, 1.0 / on.sine);
+    const double ny = tt_dot(n, strip->axes.y), nz = tt_dot(n, strip->axes.z);
+    on.width = tt_outline_width(&strip->outline, -nz, ny);
+    const double along = tt_outline_width(&strip->outline, ny, nz);
+    const bool ellipse = strip->outline.kind == TT_OUTLINE_ELLIPSE;
+    const bool round = ellipse && fabs(strip->outline.wide - strip->outline.deep) <= 1e-9 * strip->outline.wide;
+    const tt_shape shape = round ? TT_SHAPE_ROUND : ellipse ? TT_SHAPE_OVAL : TT_SHAPE_BOX;
+    on.drag = segment->wind == TT_WIND_OWN_DRAG ? segment->drag
+                                                : basis->drag(shape, on.width, along, steps);
+    return on;
+}
+
+double tt_wind_lump_drag(const tt_basis *basis, const tt_lump *lump)
+{
+    return lump->drag > 0.0 ? lump->drag : basis->drag(TT_SHAPE_OTHER, 1.0, 1.0, NULL);
+}
+
+/* Force per unit of (cf or area across the wind): the gust pressure, not under the least one. */
+static double pressure_on(const tt_basis *basis, double q, double gust, double drag)
+{
+    return fmax(q * gust * drag, basis->least_pressure);
+}
+
+typedef struct {
+    const tt_model *model;
+    const tt_basis *basis;
+    tt_actions *actions;
+    const double *q;      /* [strips] velocity pressure */
+    const double *q_lump; /* [lumps] */
+} wind_job;
+
+static void blow_on_strips(const wind_job *job, tt_wind_direction *report, tt_vec3 w, tt_vec3 *line)
+{
+    const tt_model *model = job->model;
+    for (size_t i = 0; i < model->bars.n * TT_BAR_POINTS; i++) {
+        const tt_strip *strip = &model->strips[i];
+        const tt_segment *segment = &model->piece->segments.at[strip->segment];
+        const tt_wind_cut on = tt_wind_on_strip(job->basis, segment, strip, w, NULL);
+        if (on.drag <= 0.0) continue;
+        const double p = pressure_on(job->basis, job->q[i], report->gust, on.drag) * on.width;
+        const double s = on.sine;
+        line[i] = tt_add(tt_scale(w, p * (s - s * s * s)), tt_scale(on.across, p * s));
+        report->force = tt_add(report->force, tt_scale(line[i], strip->length));
+    }
+}
+
+static void blow_on_lumps(const wind_job *job, tt_wind_direction *report, tt_vec3 w, double (*node)[TT_SIX])
+{
+    const tt_piece *piece = job->model->piece;
+    for (size_t i = 0; i < piece->lumps.n; i++) {
+        const tt_lump *lump = &piece->lumps.at[i];
+        if (lump->wind_area <= 0.0) continue;
+        const double drag = tt_wind_lump_drag(job->basis, lump);
+        const double p = pressure_on(job->basis, job->q_lump[i], report->gust, drag);
+        const tt_vec3 force = tt_scale(w, p * lump->wind_area);
+        tt_force_at(node[lump->at], force, lump->offset);
+        report->force = tt_add(report->force, force);
+    }
+}
+
+static bool pressures(wind_job *job, double **q, double **q_lump)
+{
+    const tt_model *model = job->model;
+    const tt_piece *piece = model->piece;
+    const tt_wind_site *site = &job->actions->wind_site;
+    const double base = piece->site.base_height.is;
+    *q = tt_pool_take(&job->actions->pool, model->bars.n * TT_BAR_POINTS, sizeof **q);
+    *q_lump = tt_pool_take(&job->actions->pool, piece->lumps.n, sizeof **q_lump);
+    if (!*q || !*q_lump) return false;
+    for (size_t i = 0; i < model->bars.n * TT_BAR_POINTS; i++) {
+        (*q)[i] = job->basis->pressure(site, fmax(0.0, base + model->strips[i].at.z), NULL);
+    }
+    for (size_t i = 0; i < piece->lumps.n; i++) {
+        const tt_vec3 at = tt_add(piece->points.at[piece->lumps.at[i].at].at, piece->lumps.at[i].offset);
+        (*q_lump)[i] = job->basis->pressure(site, fmax(0.0, base + at.z), NULL);
+    }
+    job->q = *q;
+    job->q_lump = *q_lump;
+    return true;
+}
+
+static bool blow(const wind_job *job, const tt_modes *modes, tt_wind_direction *report)
+{
+    const tt_vec3 w = {cos(report->direction * degree), sin(report->direction * degree), 0.0};
+    tt_case_arrays to;
+    const char *name = tt_pool_format(&job->actions->pool, "wind %.0f", report->direction);
+    if (!tt_case_add(job->model, job->actions, name, TT_CASE_WIND, TT_LOAD_VARIABLE,
+                     report->direction, &to)) {
+        return false;
+    }
+    report->steps.pool = &job->actions->pool;
+    tt_wind_gust(job->model, job->basis, &job->actions->wind_site, modes, w, report);
+    blow_on_strips(job, report, w, to.line);
+    blow_on_lumps(job, report, w, to.node);
+    return !report->steps.failed;
+}
+
+static tt_wind_site site_of(const tt_piece *piece)
+{
+    const tt_site_wind *wind = &piece->site.wind;
+    return (tt_wind_site){.basic_speed = wind->basic_speed.is, .exposure = wind->exposure,
+                          .orography = wind->orography.is, .direction_factor = wind->direction_factor.is,
+                          .season_factor = wind->season_factor.is, .air = wind->air.is,
+                          .directionality = wind->directionality.is, .elevation = wind->elevation.is,
+                          .edition = piece->edition && strstr(piece->edition, "22") ? 22 : 16};
+}
+
+tt_status tt_actions_wind(const tt_model *model, const tt_basis *basis, const tt_modes *modes,
+                          tt_actions *actions)
+{
+    enum { DIRECTIONS = 36 };
+    const tt_site *site = &model->piece->site;
+    if (!site->wind.given || site->wind.ruled_out || site->indoors) return TT_OK;
+    actions->wind_site = site_of(model->piece);
+    actions->wind = tt_pool_take(&actions->pool, DIRECTIONS, sizeof *actions->wind);
+    wind_job job = {.model = model, .basis = basis, .actions = actions};
+    double *q, *q_lump;
+    if (!actions->wind || !pressures(&job, &q, &q_lump)) return TT_E_NOMEM;
+    actions->winds = DIRECTIONS;
+    for (size_t i = 0; i < DIRECTIONS; i++) {
+        actions->wind[i].direction = 10.0 * (double)i;
+        if (!blow(&job, modes, &actions->wind[i])) return TT_E_NOMEM;
+    }
+    return TT_OK;
+}

@@ -1,0 +1,24 @@
+/* action/wind.h - the wind on one strip, and the gust factor of the body for one direction. */
+#ifndef TT_ACTION_WIND_H
+#define TT_ACTION_WIND_H
+
+#include "action/action.h"
+
+/** What a wind meets at a strip. */
+typedef struct {
+    double sine;    /* of the angle between wind and axis */
+    tt_vec3 across; /* part of the wind's unit vector across the axis */
+    double width;   /* m, across the wind and the axis */
+    double drag;    /* cf; 0 where no wind acts */
+} tt_wind_cut;
+
+/** wind: unit, level. Steps may be NULL. */
+tt_wind_cut tt_wind_on_strip(const tt_basis *basis, const tt_segment *segment, const tt_strip *strip,
+                             tt_vec3 wind, tt_steps *steps);
+double tt_wind_lump_drag(const tt_basis *basis, const tt_lump *lump);
+
+/** Body, frequency and gust factor of one direction, into the report. */
+void tt_wind_gust(const tt_model *model, const tt_basis *basis, const tt_wind_site *site,
+                  const tt_modes *modes, tt_vec3 wind, tt_wind_direction *report);
+
+#endif

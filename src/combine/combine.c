@@ -1,0 +1,184 @@
+/* combine/combine.c - the basis's rules spread over the cases that there are. For each rule and
+ * each class that may lead, each case of that class leads in turn; of the other classes either
+ * nothing or one wind, and any of the other own cases, go with it. */
+#include "combine/combine.h"
+
+#include "base/text.h"
+
+#include <stdint.h>
+#include <string.h>
+
+enum { RULES = 64, OWN_MOST = 8, PARTS_MOST = 64 };
+
+typedef struct {
+    const tt_piece *piece;
+    const tt_actions *actions;
+    tt_pool *pool;
+    tt_combinations *list;
+    size_t own[OWN_MOST]; /* variable cases of the file */
+    size_t owns;
+    bool short_of_memory;
+} job;
+
+typedef struct {
+    tt_part part[PARTS_MOST];
+    size_t n;
+} draft;
+
+static void add(draft *to, size_t acting, double factor)
+{
+    if (factor != 0.0 && to->n < PARTS_MOST) to->part[to->n++] = (tt_part){acting, factor};
+}
+
+/* "6.10 sup: 1.35 weight + 1.5 wind 90" */
+static char *name_of(const job *j, const char *rule, double weight, const draft *parts)
+{
+    tt_text words = {0};
+    tt_text_format(&words, "%s: %.4g weight", rule, weight);
+    for (size_t i = 0; i < parts->n; i++) {
+        tt_text_format(&words, " + %.4g %s", parts->part[i].factor, j->actions->cases.at[parts->part[i].acting].name);
+    }
+    char *name = words.failed ? NULL : tt_pool_copy(j->pool, tt_text_of(&words), words.n);
+    tt_text_clear(&words);
+    return name;
+}
+
+static void emit(job *j, const tt_rule *rule, const draft *parts, size_t leading)
+{
+    draft all = *parts;
+    for (size_t i = TT_PATTERNS; i < j->actions->cases.n; i++) {
+        const tt_case *acting = &j->actions->cases.at[i];
+        if (acting->kind == TT_CASE_OWN && acting->load == TT_LOAD_PERMANENT) add(&all, i, rule->weight);
+    }
+    tt_combination made = {.level = rule->level, .source = rule->source, .weight = rule->weight,
+                           .weight_restoring = rule->weight_restoring, .patterned = true,
+                           .overturning_factor = rule->overturning_factor, .leading = leading,
+                           .parts = all.n};
+    made.name = name_of(j, rule->name, rule->weight, &all);
+    made.part = tt_pool_take(j->pool, all.n, sizeof *made.part);
+    if (!made.name || !made.part || !tt_list_push(j->list, made)) {
+        j->short_of_memory = true;
+        return;
+    }
+    memcpy(made.part, all.part, all.n * sizeof *made.part);
+}
+
+/* The leading case with every choice of own variable cases beside it. */
+static void with_own(job *j, const tt_rule *rule, const draft *parts, size_t leading)
+{
+    const bool goes = rule->with[TT_CLASS_OWN_VARIABLE] != 0.0;
+    const uint32_t choices = goes ? 1u << j->owns : 1u;
+    for (uint32_t choice = 0; choice < choices; choice++) {
+        draft more = *parts;
+        bool twice = false;
+        for (size_t i = 0; i < j->owns; i++) {
+            if (!(choice >> i & 1u)) continue;
+            twice = twice || j->own[i] == leading;
+            add(&more, j->own[i], rule->with[TT_CLASS_OWN_VARIABLE]);
+        }
+        if (!twice) emit(j, rule, &more, leading);
+    }
+}
+
+static void with_wind(job *j, const tt_rule *rule, const draft *parts, size_t leading)
+{
+    with_own(j, rule, parts, leading);
+    if (rule->with[TT_CLASS_WIND] == 0.0) return;
+    for (size_t i = 0; i < j->actions->cases.n; i++) {
+        if (j->actions->cases.at[i].kind != TT_CASE_WIND) continue;
+        draft more = *parts;
+        add(&more, i, rule->with[TT_CLASS_WIND]);
+        with_own(j, rule, &more, leading);
+    }
+}
+
+static int class_of(const tt_case *acting)
+{
+    if (acting->kind == TT_CASE_WIND) return TT_CLASS_WIND;
+    if (acting->kind != TT_CASE_OWN || acting->load == TT_LOAD_PERMANENT) return -1;
+    return acting->load == TT_LOAD_VARIABLE ? TT_CLASS_OWN_VARIABLE : TT_CLASS_OWN_ACCIDENTAL;
+}
+
+static void spread_rule(job *j, const tt_rule *rule)
+{
+    const draft nothing = {.n = 0};
+    if (rule->bare) emit(j, rule, &nothing, TT_NONE);
+    for (size_t i = 0; i < j->actions->cases.n; i++) {
+        const int class = class_of(&j->actions->cases.at[i]);
+        if (class < 0 || rule->lead[class] == 0.0) continue;
+        draft parts = nothing;
+        add(&parts, i, rule->lead[class]);
+        if (class == TT_CLASS_WIND) with_own(j, rule, &parts, i);
+        else with_wind(j, rule, &parts, i);
+    }
+}
+
+static size_t case_named(const tt_actions *actions, const char *name)
+{
+    for (size_t i = 0; i < actions->cases.n; i++) {
+        if (strcmp(actions->cases.at[i].name, name) == 0) return i;
+    }
+    return TT_NONE;
+}
+
+/* One of the file's own, with `wind` (when it is in it) taken as the given case. */
+static void own_one(job *j, const tt_own_combination *own, size_t wind)
+{
+    tt_combination made = {.level = (tt_level)own->level, .own = true, .patterned = true,
+                           .source = {"given in the piece file", NULL, NULL, TT_GIVEN},
+                           .overturning_factor = 1.0, .leading = TT_NONE};
+    double largest = 0.0;
+    made.part = tt_pool_take(j->pool, own->terms, sizeof *made.part);
+    made.name = wind == TT_NONE ? own->name
+                                : tt_pool_format(j->pool, "%s (%s)", own->name, j->actions->cases.at[wind].name);
+    if (!made.part || !made.name) {
+        j->short_of_memory = true;
+        return;
+    }
+    for (size_t i = 0; i < own->terms; i++) {
+        const tt_term *term = &own->term[i];
+        const bool any_wind = strcmp(term->name, "wind") == 0;
+        const size_t acting = any_wind ? wind : case_named(j->actions, term->name);
+        if (strcmp(term->name, "weight") == 0) made.weight += term->factor;
+        else if (acting != TT_NONE) made.part[made.parts++] = (tt_part){acting, term->factor};
+        if (acting != TT_NONE && acting >= TT_PATTERNS && term->factor > largest) {
+            largest = term->factor;
+            made.leading = acting;
+        }
+    }
+    made.weight_restoring = made.weight;
+    if (!tt_list_push(j->list, made)) j->short_of_memory = true;
+}
+
+static void own_combination(job *j, const tt_own_combination *own)
+{
+    bool any_wind = false;
+    for (size_t i = 0; i < own->terms; i++) any_wind = any_wind || strcmp(own->term[i].name, "wind") == 0;
+    if (!any_wind || j->actions->winds == 0) {
+        own_one(j, own, TT_NONE);
+        return;
+    }
+    for (size_t i = 0; i < j->actions->cases.n; i++) {
+        if (j->actions->cases.at[i].kind == TT_CASE_WIND) own_one(j, own, i);
+    }
+}
+
+tt_status tt_combine(const tt_piece *piece, const tt_actions *actions, const tt_basis *basis,
+                     tt_pool *pool, tt_combinations *list)
+{
+    job j = {.piece = piece, .actions = actions, .pool = pool, .list = list};
+    tt_rule rules[RULES];
+    size_t permanent = 0;
+    for (size_t i = TT_PATTERNS; i < actions->cases.n; i++) {
+        const int class = class_of(&actions->cases.at[i]);
+        permanent += class < 0;
+        if (class != TT_CLASS_OWN_VARIABLE) continue;
+        if (j.owns == OWN_MOST) return TT_E_INPUT;
+        j.own[j.owns++] = i;
+    }
+    if (permanent + j.owns + 2 > PARTS_MOST) return TT_E_INPUT;
+    const size_t n = basis->rules(piece->risk, rules, RULES);
+    for (size_t i = 0; i < n; i++) spread_rule(&j, &rules[i]);
+    for (size_t i = 0; i < piece->combinations.n; i++) own_combination(&j, &piece->combinations.at[i]);
+    return j.short_of_memory ? TT_E_NOMEM : TT_OK;
+}

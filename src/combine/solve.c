@@ -1,0 +1,100 @@
+/* combine/solve.c - every unit case in both carry models, and superposition. */
+#include "combine/combine.h"
+
+#include <math.h>
+
+static tt_status solve_one(const tt_model *model, int carry, const tt_frame_load *load, tt_pool *pool,
+                           tt_answer *answer)
+{
+    const tt_status status = tt_frame_solve(model->frame[carry], load, pool, &answer->state);
+    if (status != TT_OK) return status;
+    answer->cut = tt_pool_take(pool, model->cuts.n, sizeof *answer->cut);
+    if (!answer->cut) return TT_E_NOMEM;
+    for (size_t i = 0; i < model->cuts.n; i++) {
+        answer->cut[i] = tt_model_cut_forces(model, &model->cuts.at[i], &answer->state, load, carry);
+    }
+    return TT_OK;
+}
+
+tt_status tt_solve_cases(const tt_model *model, const tt_actions *actions, size_t first,
+                         tt_pool *pool, tt_solution *solution)
+{
+    tt_status status = TT_OK;
+    for (int carry = 0; carry < TT_MODELS && status == TT_OK; carry++) {
+        tt_answer *all = tt_pool_take(pool, actions->cases.n, sizeof *all);
+        if (!all) return TT_E_NOMEM;
+        for (size_t i = 0; i < first; i++) all[i] = solution->answer[carry][i];
+        solution->answer[carry] = all;
+        for (size_t i = first; i < actions->cases.n && status == TT_OK; i++) {
+            status = solve_one(model, carry, &actions->cases.at[i].on, pool, &all[i]);
+            solution->residual = fmax(solution->residual, all[i].state.residual);
+            solution->refinement = fmax(solution->refinement, all[i].state.refinement);
+        }
+    }
+    return status;
+}
+
+static void add_forces(tt_forces *sum, const tt_forces *more, double factor)
+{
+    sum->n += factor * more->n;
+    sum->vy += factor * more->vy;
+    sum->vz += factor * more->vz;
+    sum->t += factor * more->t;
+    sum->my += factor * more->my;
+    sum->mz += factor * more->mz;
+}
+
+tt_forces tt_superpose(const tt_solution *solution, int carry, const tt_combination *together,
+                       int pattern, size_t cut)
+{
+    tt_forces sum = {0};
+    const tt_answer *answer = solution->answer[carry];
+    add_forces(&sum, &answer[pattern].cut[cut], together->weight);
+    for (size_t i = 0; i < together->parts; i++) {
+        add_forces(&sum, &answer[together->part[i].acting].cut[cut], together->part[i].factor);
+    }
+    return sum;
+}
+
+tt_forces tt_superpose_at(const tt_model *model, const tt_actions *actions, const tt_solution *solution,
+                          int carry, const tt_combination *together, int pattern, const tt_cut *cut)
+{
+    const tt_answer *answer = solution->answer[carry];
+    tt_forces sum = {0};
+    tt_forces one = tt_model_cut_forces(model, cut, &answer[pattern].state,
+                                        &actions->cases.at[pattern].on, carry);
+    add_forces(&sum, &one, together->weight);
+    for (size_t i = 0; i < together->parts; i++) {
+        const size_t acting = together->part[i].acting;
+        one = tt_model_cut_forces(model, cut, &answer[acting].state, &actions->cases.at[acting].on, carry);
+        add_forces(&sum, &one, together->part[i].factor);
+    }
+    return sum;
+}
+
+static void add_six(double out[6], const double more[6], double factor)
+{
+    for (int i = 0; i < 6; i++) out[i] += factor * more[i];
+}
+
+void tt_superpose_move(const tt_solution *solution, int carry, const tt_combination *together,
+                       int pattern, size_t node, double out[6])
+{
+    const tt_answer *answer = solution->answer[carry];
+    for (int i = 0; i < 6; i++) out[i] = 0.0;
+    add_six(out, answer[pattern].state.move[node], together->weight);
+    for (size_t i = 0; i < together->parts; i++) {
+        add_six(out, answer[together->part[i].acting].state.move[node], together->part[i].factor);
+    }
+}
+
+void tt_superpose_reaction(const tt_solution *solution, int carry, const tt_combination *together,
+                           int pattern, size_t node, double out[6])
+{
+    const tt_answer *answer = solution->answer[carry];
+    for (int i = 0; i < 6; i++) out[i] = 0.0;
+    add_six(out, answer[pattern].state.reaction[node], together->weight);
+    for (size_t i = 0; i < together->parts; i++) {
+        add_six(out, answer[together->part[i].acting].state.reaction[node], together->part[i].factor);
+    }
+}

@@ -1,0 +1,74 @@
+/* frame/build.c - a frame while it is being put together. */
+#include "frame/parts.h"
+#include "base/alloc.h"
+
+#include <string.h>
+
+tt_frame *tt_frame_new(void)
+{
+    return tt_alloc(1, sizeof(tt_frame));
+}
+
+tt_frame *tt_frame_free(tt_frame *frame)
+{
+    if (!frame) return NULL;
+    tt_list_clear(&frame->nodes);
+    tt_list_clear(&frame->bars);
+    tt_list_clear(&frame->arms);
+    tt_list_clear(&frame->masses);
+    tt_list_clear(&frame->bodies);
+    tt_sparse_free(&frame->stiffness);
+    tt_sparse_free(&frame->mass);
+    tt_factor_free(&frame->factor);
+    return tt_free(frame);
+}
+
+bool tt_frame_add_node(tt_frame *frame, tt_vec3 at)
+{
+    return tt_list_push(&frame->nodes, (tt_frame_node){.at = at});
+}
+
+bool tt_frame_add_bar(tt_frame *frame, size_t from, size_t to, const tt_axes *axes,
+                      const tt_bar_section *sections)
+{
+    const tt_vec3 along = tt_sub(frame->nodes.at[to].at, frame->nodes.at[from].at);
+    if (!tt_list_push(&frame->bars, (tt_frame_bar){.from = from, .to = to, .axes = *axes})) {
+        return false;
+    }
+    tt_frame_bar *bar = &frame->bars.at[frame->bars.n - 1];
+    bar->length = tt_length(along);
+    memcpy(bar->section, sections, sizeof bar->section);
+    return true;
+}
+
+bool tt_frame_add_arm(tt_frame *frame, size_t a, size_t b)
+{
+    return tt_list_push(&frame->arms, (tt_frame_arm){a, b});
+}
+
+bool tt_frame_hold(tt_frame *frame, size_t node, const bool held[TT_SIX])
+{
+    tt_frame_node *n = &frame->nodes.at[node];
+    for (int d = 0; d < TT_SIX; d++) {
+        n->held[d] = n->held[d] || held[d];
+        n->any_held = n->any_held || held[d];
+    }
+    return true;
+}
+
+bool tt_frame_add_mass(tt_frame *frame, size_t node, double mass, tt_vec3 offset,
+                       const double inertia[3])
+{
+    return tt_list_push(&frame->masses,
+                        (tt_frame_mass_at){node, mass, offset, {inertia[0], inertia[1], inertia[2]}});
+}
+
+size_t tt_frame_nodes(const tt_frame *frame)
+{
+    return frame->nodes.n;
+}
+
+size_t tt_frame_bars(const tt_frame *frame)
+{
+    return frame->bars.n;
+}

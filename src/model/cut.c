@@ -1,0 +1,136 @@
+/* model/cut.c - where forces are told: cuts along every segment, their sections and the shares of
+ * the two parts. */
+#include "model/parts.h"
+
+#include <math.h>
+#include <stdlib.h>
+
+static const double widest_gap = 0.25; /* m between cuts */
+
+static bool add_fraction(tt_pool *pool, double **at, size_t *n, size_t *cap, double x)
+{
+    if (*n == *cap) {
+        double *more = tt_pool_take(pool, *cap * 2 + 32, sizeof *more);
+        if (!more) return false;
+        for (size_t i = 0; i < *n; i++) more[i] = (*at)[i];
+        *at = more;
+        *cap = *cap * 2 + 32;
+    }
+    (*at)[(*n)++] = x;
+    return true;
+}
+
+static int ascending(const void *a, const void *b)
+{
+    const double x = *(const double *)a, y = *(const double *)b;
+    return (x > y) - (x < y);
+}
+
+/* Ends, quarters, equal parts of a tenth or 0.25 m at most, and where a load begins or ends. */
+static bool fractions(const tt_piece *piece, size_t index, tt_pool *pool, double **at, size_t *n)
+{
+    size_t cap = 0;
+    const double length = tt_segment_length(piece, &piece->segments.at[index]);
+    const int parts = (int)fmax(10.0, ceil(length / widest_gap - 1e-9));
+    bool fits = true;
+    for (int i = 0; i <= parts; i++) fits = fits && add_fraction(pool, at, n, &cap, (double)i / parts);
+    fits = fits && add_fraction(pool, at, n, &cap, 0.25) && add_fraction(pool, at, n, &cap, 0.5) &&
+           add_fraction(pool, at, n, &cap, 0.75);
+    for (size_t i = 0; i < piece->loads.n; i++) {
+        const tt_own_load *load = &piece->loads.at[i];
+        if (load->along != index) continue;
+        fits = fits && add_fraction(pool, at, n, &cap, load->between[0]) &&
+               add_fraction(pool, at, n, &cap, load->between[1]);
+    }
+    if (!fits) return false;
+    qsort(*at, *n, sizeof **at, ascending);
+    size_t kept = 1;
+    for (size_t i = 1; i < *n; i++) {
+        if ((*at)[i] - (*at)[kept - 1] > 1e-9) (*at)[kept++] = (*at)[i];
+    }
+    *n = kept;
+    return true;
+}
+
+static double share(double mine, double other)
+{
+    return mine > 0.0 ? mine / (mine + other) : 0.0;
+}
+
+/* Shares of (N, Vy, Vz, T, My, Mz). A shear force goes by the larger of the GA and the EI share
+ * (decision: both readings are defensible). */
+static void shares(const tt_section *own, double e, double nu, const tt_section *other, double e2,
+                   double nu2, double out[6])
+{
+    const double g = e / (2.0 * (1.0 + nu)), g2 = e2 / (2.0 * (1.0 + nu2));
+    out[0] = share(e * own->area, e2 * other->area);
+    out[3] = share(g * own->j, g2 * other->j);
+    out[4] = share(e * own->iy, e2 * other->iy);
+    out[5] = share(e * own->iz, e2 * other->iz);
+    out[1] = fmax(share(g * own->shear_y, g2 * other->shear_y), out[5]);
+    out[2] = fmax(share(g * own->shear_z, g2 * other->shear_z), out[4]);
+}
+
+static void share_out(const tt_piece *piece, const tt_segment *segment, tt_cut *cut)
+{
+    double e_low = 0, e_high = 0, nu = 0.3, e_s = 0, nu_s = 0.3;
+    if (segment->alloy != TT_NONE) {
+        const tt_metal *bronze = &piece->metals.at[segment->alloy];
+        e_low = tt_young_of_frames(piece, bronze);
+        e_high = tt_young_high(piece, bronze);
+        nu = tt_poisson(bronze);
+    }
+    if (segment->armature.form != TT_MEMBER_NONE) {
+        const tt_metal *steel = &piece->metals.at[segment->armature.metal];
+        e_s = tt_young_of_frames(piece, steel);
+        nu_s = tt_poisson(steel);
+    }
+    shares(&cut->bronze, e_high, nu, &cut->armature, e_s, nu_s, cut->share_bronze);
+    shares(&cut->armature, e_s, nu_s, &cut->bronze, e_low, nu, cut->share_armature);
+}
+
+static size_t bar_of(const tt_model *model, size_t segment, double x)
+{
+    size_t bar = model->first_bar[segment];
+    while (bar + 1 < model->first_bar[segment + 1] && model->bars.at[bar].x1 < x - 1e-12) bar++;
+    return bar;
+}
+
+tt_cut tt_model_cut_at(const tt_model *model, size_t index, double x)
+{
+    const tt_piece *piece = model->piece;
+    const tt_segment *segment = &piece->segments.at[index];
+    const size_t bar = bar_of(model, index, x);
+    const tt_stretch *stretch = &model->bars.at[bar];
+    const tt_outline outline = tt_segment_outline(segment, x);
+    const bool hollow = outline.kind != TT_OUTLINE_NONE && !segment->solid;
+    tt_cut cut = {.segment = index, .x = x, .bar = bar,
+                  .bar_x = (x - stretch->x0) / (stretch->x1 - stretch->x0),
+                  .at = tt_lerp(piece->points.at[segment->from].at, piece->points.at[segment->to].at, x),
+                  .axes = tt_segment_axes(piece, segment, x),
+                  .bronze = tt_bronze_at(piece, segment, x, 0),
+                  .bronze_weak = tt_bronze_at(piece, segment, x, -1),
+                  .armature = tt_armature_at(piece, segment, x, false),
+                  .armature_weak = tt_armature_at(piece, segment, x, true)};
+    if (hollow) cut.bore = tt_outline_bore(&outline, tt_segment_wall(segment, x, 1));
+    share_out(piece, segment, &cut);
+    return cut;
+}
+
+tt_status tt_model_cut(tt_model *model)
+{
+    const tt_piece *piece = model->piece;
+    model->first_cut = tt_pool_take(&model->pool, piece->segments.n + 1, sizeof(size_t));
+    if (!model->first_cut) return TT_E_NOMEM;
+    for (size_t s = 0; s < piece->segments.n; s++) {
+        double *at = NULL;
+        size_t n = 0;
+        if (!fractions(piece, s, &model->pool, &at, &n)) return TT_E_NOMEM;
+        model->first_cut[s] = model->cuts.n;
+        for (size_t i = 0; i < n; i++) {
+            if (!tt_list_push(&model->cuts, tt_model_cut_at(model, s, at[i]))) return TT_E_NOMEM;
+        }
+    }
+    model->first_cut[piece->segments.n] = model->cuts.n;
+    return TT_OK;
+}

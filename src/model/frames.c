@@ -1,0 +1,119 @@
+/* model/frames.c - one frame for each carry model: the same nodes and bars, other stiffness. */
+#include "model/parts.h"
+
+#include <math.h>
+
+/* Adds a part's stiffness, given in the cut's axes, turned by `angle` about x into the bar's. */
+static void add_stiffness(tt_bar_section *at, const tt_section *part, double e, double nu, double angle)
+{
+    const double g = e / (2.0 * (1.0 + nu)), c = cos(angle), s = sin(angle);
+    const double gy = g * part->shear_y, gz = g * part->shear_z;
+    const double ey = e * part->iy, ez = e * part->iz, eyz = -e * part->iyz;
+    at->stiffness[0][0] += e * part->area;
+    at->stiffness[3][3] += g * part->j;
+    at->stiffness[1][1] += c * c * gy + s * s * gz;
+    at->stiffness[2][2] += s * s * gy + c * c * gz;
+    at->stiffness[1][2] += c * s * (gy - gz);
+    at->stiffness[4][4] += c * c * ey + s * s * ez - 2.0 * c * s * eyz;
+    at->stiffness[5][5] += s * s * ey + c * c * ez + 2.0 * c * s * eyz;
+    at->stiffness[4][5] += c * s * (ey - ez) + (c * c - s * s) * eyz;
+    at->stiffness[2][1] = at->stiffness[1][2];
+    at->stiffness[5][4] = at->stiffness[4][5];
+}
+
+static void add_mass(tt_bar_section *at, const tt_section *part, double mass, double angle)
+{
+    if (mass <= 0.0) return;
+    const double c = cos(angle), s = sin(angle), per_area = mass / part->area;
+    const double iy = part->iy * per_area, iz = part->iz * per_area;
+    at->mass += mass;
+    at->turn_inertia[0] += iy + iz;
+    at->turn_inertia[1] += c * c * iy + s * s * iz;
+    at->turn_inertia[2] += s * s * iy + c * c * iz;
+}
+
+static tt_bar_section section_at(const tt_model *model, size_t index, int carry)
+{
+    const tt_piece *piece = model->piece;
+    const tt_strip *strip = &model->strips[index];
+    const tt_segment *segment = &piece->segments.at[strip->segment];
+    const tt_section bronze = tt_bronze_at(piece, segment, strip->x, 0);
+    const tt_section steel = tt_armature_at(piece, segment, strip->x, false);
+    const double angle = strip->x * (segment->turn_to - segment->turn);
+    tt_bar_section at = {0};
+    if (steel.area > 0.0) {
+        const tt_metal *metal = &piece->metals.at[segment->armature.metal];
+        add_stiffness(&at, &steel, tt_young_of_frames(piece, metal), tt_poisson(metal), angle);
+        add_mass(&at, &steel, strip->armature, angle);
+    }
+    if (bronze.area > 0.0) {
+        const tt_metal *metal = &piece->metals.at[segment->alloy];
+        if (carry == TT_TOGETHER || steel.area <= 0.0)
+            add_stiffness(&at, &bronze, tt_young_of_frames(piece, metal), tt_poisson(metal), angle);
+        add_mass(&at, &bronze, strip->bronze[TT_NOMINAL], angle);
+    }
+    return at;
+}
+
+static bool add_nodes(const tt_model *model, tt_frame *frame)
+{
+    const tt_piece *piece = model->piece;
+    bool fits = true;
+    for (size_t i = 0; i < piece->points.n; i++) fits = fits && tt_frame_add_node(frame, piece->points.at[i].at);
+    for (size_t b = 0; b < model->bars.n; b++) {
+        const tt_stretch *bar = &model->bars.at[b];
+        const tt_segment *segment = &piece->segments.at[bar->segment];
+        if (bar->x1 >= 1.0) continue;
+        fits = fits && tt_frame_add_node(frame, tt_lerp(piece->points.at[segment->from].at,
+                                                        piece->points.at[segment->to].at, bar->x1));
+    }
+    return fits;
+}
+
+static bool add_bars(const tt_model *model, tt_frame *frame, int carry)
+{
+    const tt_piece *piece = model->piece;
+    bool fits = true;
+    for (size_t b = 0; b < model->bars.n; b++) {
+        const tt_segment *segment = &piece->segments.at[model->bars.at[b].segment];
+        size_t from, to;
+        tt_model_bar_nodes(model, b, &from, &to);
+        const tt_axes axes = tt_segment_axes(piece, segment, 0.0);
+        tt_bar_section sections[TT_BAR_POINTS];
+        for (size_t p = 0; p < TT_BAR_POINTS; p++) {
+            sections[p] = section_at(model, b * TT_BAR_POINTS + p, carry);
+        }
+        fits = fits && tt_frame_add_bar(frame, from, to, &axes, sections);
+    }
+    return fits;
+}
+
+static bool add_the_rest(const tt_piece *piece, tt_frame *frame)
+{
+    static const bool held[][TT_SIX] = {[TT_HELD_FIXED] = {true, true, true, true, true, true},
+                                        [TT_HELD_PINNED] = {true, true, true, false, false, false}};
+    bool fits = true;
+    for (size_t i = 0; i < piece->arms.n; i++) {
+        fits = fits && tt_frame_add_arm(frame, piece->arms.at[i].a, piece->arms.at[i].b);
+    }
+    for (size_t i = 0; i < piece->stands.n; i++) {
+        fits = fits && tt_frame_hold(frame, piece->stands.at[i].at, held[piece->stands.at[i].held]);
+    }
+    for (size_t i = 0; i < piece->lumps.n; i++) {
+        const tt_lump *lump = &piece->lumps.at[i];
+        fits = fits && tt_frame_add_mass(frame, lump->at, lump->mass.is, lump->offset, lump->inertia);
+    }
+    return fits;
+}
+
+tt_status tt_model_frame(tt_model *model, int carry, tt_frame_fault *fault)
+{
+    tt_frame *frame = tt_frame_new();
+    model->frame[carry] = frame;
+    if (!frame || !add_nodes(model, frame) || !add_bars(model, frame, carry) ||
+        !add_the_rest(model->piece, frame)) {
+        return TT_E_NOMEM;
+    }
+    model->nodes = tt_frame_nodes(frame);
+    return tt_frame_prepare(frame, fault);
+}

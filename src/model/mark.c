@@ -1,0 +1,95 @@
+/* model/mark.c - where the bronze may be seamed, and where it is a neck. */
+#include "model/parts.h"
+
+#include <math.h>
+
+/* How many segments end at a point, and whether a limb passes through it. */
+static size_t meeting(const tt_piece *piece, size_t point)
+{
+    size_t n = 0;
+    for (size_t s = 0; s < piece->segments.n; s++) {
+        n += piece->segments.at[s].from == point || piece->segments.at[s].to == point;
+    }
+    return n;
+}
+
+static bool inside_its_limb(const tt_piece *piece, const tt_segment *segment, bool at_end)
+{
+    if (segment->limb == TT_NONE) return false;
+    const tt_limb *limb = &piece->limbs.at[segment->limb];
+    return at_end ? segment->place_in_limb + 1 < limb->count : segment->place_in_limb > 0;
+}
+
+static bool alloy_changes(const tt_piece *piece, size_t index, bool at_end)
+{
+    const tt_segment *segment = &piece->segments.at[index];
+    const tt_segment *next = at_end ? segment + 1 : segment - 1;
+    return next->alloy != segment->alloy;
+}
+
+/* Inside a limb the bronze is one casting unless its alloy changes; a limb that starts at, joins or
+ * ends at another may be seamed there, and a segment in the long form where it shares an end. */
+static bool seam_possible(const tt_piece *piece, size_t index, bool at_end)
+{
+    const tt_segment *segment = &piece->segments.at[index];
+    if (inside_its_limb(piece, segment, at_end)) return alloy_changes(piece, index, at_end);
+    if (!at_end && segment->limb != TT_NONE && piece->limbs.at[segment->limb].joins != TT_NONE) return true;
+    return meeting(piece, at_end ? segment->to : segment->from) > 1;
+}
+
+static double modulus(const tt_cut *cut)
+{
+    const tt_section *s = &cut->bronze_weak;
+    if (s->area <= 0.0) return INFINITY;
+    return fmin(s->iy / s->reach_z, s->iz / s->reach_y);
+}
+
+static bool stand_at(const tt_piece *piece, size_t point)
+{
+    for (size_t i = 0; i < piece->stands.n; i++) {
+        if (piece->stands.at[i].at == point) return true;
+    }
+    return false;
+}
+
+/* Along cuts first..last: a stretch of equal modulus that is lower than what stands on both sides. */
+static void mark_necks(tt_model *model, size_t first, size_t last)
+{
+    tt_cut *cut = model->cuts.at;
+    for (size_t i = first; i <= last;) {
+        size_t end = i;
+        const double here = modulus(&cut[i]);
+        while (end < last && fabs(modulus(&cut[end + 1]) - here) <= 1e-9 * here) end++;
+        const bool rises_before = i > first && modulus(&cut[i - 1]) > here;
+        const bool rises_after = end < last && modulus(&cut[end + 1]) > here;
+        if (rises_before && rises_after) {
+            for (size_t k = i; k <= end; k++) cut[k].neck = true;
+        }
+        i = end + 1;
+    }
+}
+
+static void mark_ends(tt_model *model, size_t first, size_t last)
+{
+    const tt_piece *piece = model->piece;
+    tt_cut *cut = model->cuts.at;
+    if (stand_at(piece, piece->segments.at[cut[first].segment].from)) cut[first].neck = true;
+    if (stand_at(piece, piece->segments.at[cut[last].segment].to)) cut[last].neck = true;
+}
+
+void tt_model_mark(tt_model *model)
+{
+    const tt_piece *piece = model->piece;
+    for (size_t s = 0; s < piece->segments.n;) {
+        const tt_segment *segment = &piece->segments.at[s];
+        const size_t count = segment->limb == TT_NONE ? 1 : piece->limbs.at[segment->limb].count;
+        const size_t first = model->first_cut[s], last = model->first_cut[s + count] - 1;
+        mark_necks(model, first, last);
+        mark_ends(model, first, last);
+        for (size_t k = s; k < s + count; k++) {
+            model->cuts.at[model->first_cut[k]].seam_possible = seam_possible(piece, k, false);
+            model->cuts.at[model->first_cut[k + 1] - 1].seam_possible = seam_possible(piece, k, true);
+        }
+        s += count;
+    }
+}

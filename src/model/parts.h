@@ -1,0 +1,28 @@
+/* model/parts.h - the steps of building a model, one file each. */
+#ifndef TT_MODEL_PARTS_H
+#define TT_MODEL_PARTS_H
+
+#include "model/model.h"
+
+/** Modulus that frames use: the low one of a cast alloy, the basis's of a steel. Pa. */
+double tt_young_of_frames(const tt_piece *piece, const tt_metal *metal);
+/** Modulus that the bronze's share uses: the high one. Pa. */
+double tt_young_high(const tt_piece *piece, const tt_metal *metal);
+double tt_poisson(const tt_metal *metal);
+
+/** The two parts of a segment at t, in the cut's own axes. */
+tt_section tt_bronze_at(const tt_piece *piece, const tt_segment *segment, double t, int which);
+tt_section tt_armature_at(const tt_piece *piece, const tt_segment *segment, double t, bool weak);
+
+/** Stretches of every segment, and the strips on them. */
+tt_status tt_model_stretch(tt_model *model);
+/** Cuts: ends, quarters, tenths, jumps of load, at most 0.25 m apart; their sections and shares. */
+tt_status tt_model_cut(tt_model *model);
+/** Marks cuts where a seam is possible, and necks. */
+void tt_model_mark(tt_model *model);
+/** Weight and centre of mass of each pattern. */
+tt_status tt_model_weigh(tt_model *model);
+/** One frame for each carry model. */
+tt_status tt_model_frame(tt_model *model, int carry, tt_frame_fault *fault);
+
+#endif

@@ -1,0 +1,48 @@
+/* model/weigh.c - weight and centre of mass of each pattern, summed over strips and lumps. */
+#include "model/parts.h"
+
+static double of_lump(const tt_lump *lump, int pattern)
+{
+    return pattern == TT_HEAVY ? lump->mass.high : pattern == TT_LIGHT ? lump->mass.low : lump->mass.is;
+}
+
+static void weigh_pattern(tt_model *model, int pattern)
+{
+    const tt_piece *piece = model->piece;
+    tt_weight *weight = &model->weight[pattern];
+    tt_vec3 moment = {0, 0, 0};
+    for (size_t i = 0; i < model->bars.n * TT_BAR_POINTS; i++) {
+        const tt_strip *strip = &model->strips[i];
+        const double bronze = strip->bronze[pattern] * strip->length;
+        const double armature = strip->armature * strip->length;
+        model->segment_bronze[strip->segment][pattern] += bronze;
+        if (pattern == TT_NOMINAL) model->segment_armature[strip->segment] += armature;
+        weight->bronze += bronze;
+        weight->armature += armature;
+        moment = tt_add(moment, tt_scale(strip->at, bronze + armature));
+    }
+    for (size_t i = 0; i < piece->lumps.n; i++) {
+        const tt_lump *lump = &piece->lumps.at[i];
+        const tt_vec3 at = tt_add(piece->points.at[lump->at].at, lump->offset);
+        weight->lumps += of_lump(lump, pattern);
+        moment = tt_add(moment, tt_scale(at, of_lump(lump, pattern)));
+    }
+    const double mass = tt_model_mass(model, pattern);
+    model->centre[pattern] = mass > 0.0 ? tt_scale(moment, 1.0 / mass) : moment;
+}
+
+double tt_model_mass(const tt_model *model, int pattern)
+{
+    const tt_weight *weight = &model->weight[pattern];
+    return weight->bronze + weight->armature + weight->lumps;
+}
+
+tt_status tt_model_weigh(tt_model *model)
+{
+    const size_t n = model->piece->segments.n;
+    model->segment_bronze = tt_pool_take(&model->pool, n, sizeof *model->segment_bronze);
+    model->segment_armature = tt_pool_take(&model->pool, n, sizeof *model->segment_armature);
+    if (!model->segment_bronze || !model->segment_armature) return TT_E_NOMEM;
+    for (int p = 0; p < TT_PATTERNS; p++) weigh_pattern(model, p);
+    return TT_OK;
+}

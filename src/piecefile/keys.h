@@ -1,0 +1,82 @@
+/* piecefile/keys.h - the key table: one row a key of the piece file, one table a kind of map.
+ * The reader walks the tree with it; schema, explanations and manual can come from it too.
+ * Bounds are SI; dimension TT_Q_LENGTH is the one that may stand bare under `units`. */
+#ifndef TT_PIECEFILE_KEYS_H
+#define TT_PIECEFILE_KEYS_H
+
+#include "quantity/quantity.h"
+#include "yamlio/tree.h"
+
+#include <stdbool.h>
+#include <stddef.h>
+
+typedef struct tt_reader tt_reader;
+typedef struct tt_key tt_key;
+typedef struct tt_map tt_map;
+
+/** What stands behind a key, and the type of its field in the record. */
+typedef enum {
+    TT_KEY_TEXT,   /* words as they are: const char * */
+    TT_KEY_WORD,   /* one of `words`: int, its position */
+    TT_KEY_FLAG,   /* yes | no: tt_answer */
+    TT_KEY_COUNT,  /* whole number: int */
+    TT_KEY_GIVEN,  /* one quantity, perhaps with a reason: tt_given */
+    TT_KEY_SPREAD, /* a quantity with low and high: tt_given */
+    TT_KEY_NUMBER, /* one quantity without a story: double */
+    TT_KEY_TRIPLE, /* three quantities: tt_vec3 */
+    TT_KEY_PLACE,  /* refers to a place: size_t */
+    TT_KEY_LATER,  /* kept as it is, read once everything that it needs is there: const tt_node * */
+    TT_KEY_MAP,    /* keys of its own: `map`; the record is that of the map around it */
+    TT_KEY_LIST,   /* a list, read by `read` */
+    TT_KEY_NAMES,  /* a map whose keys are names that it makes, read by `read` */
+    TT_KEY_OWN,    /* a shape of its own, read by `read` */
+    TT_KEY_UNREAD  /* a key of the piece file that this version does not read */
+} tt_key_kind;
+
+typedef enum { TT_ANY_BASIS, TT_EU, TT_US } tt_key_basis;
+
+/** Reads the value of a key into its field; problems go to the reader's diagnostics. */
+typedef void tt_key_read(tt_reader *reader, const tt_node *node, const tt_key *key, void *field);
+
+struct tt_key {
+    const char *name;
+    tt_key_kind kind;
+    size_t offset;            /* of the field in the record */
+    tt_kind dimension;        /* of a quantity */
+    double least, most;       /* SI, both allowed; for `least` as written, for `most` at full size */
+    int power;                /* of the scale that multiplies it */
+    bool required;
+    tt_key_basis basis;
+    const char *const *words; /* NULL-ended */
+    const tt_map *map;        /* of a MAP, or of the entries of a LIST or NAMES */
+    tt_key_read *read;
+    const char *otherwise;    /* left out: this value, read as if it had been written */
+    const char *why;          /* the reason of that default */
+    const char *doc;          /* one line */
+    const char *example;
+};
+
+struct tt_map {
+    const char *title;  /* "bronze", "a limb" */
+    const tt_key *key;
+    size_t n;
+    const tt_map *also; /* keys shared with other maps, fields in the same record; NULL none */
+};
+
+extern const tt_map tt_root_map, tt_scale_map, tt_units_map, tt_material_map, tt_bronze_map,
+    tt_armature_map, tt_limb_map, tt_segment_map, tt_outline_map, tt_member_map, tt_drag_map,
+    tt_lump_map, tt_stand_map, tt_site_map, tt_wind_map, tt_load_map, tt_combination_map,
+    tt_limits_map;
+
+/** Quantities that stand in lists, where no key names them: columns of a row, corners of a sole. */
+extern const tt_key tt_coordinate, tt_row_girth, tt_row_wide, tt_row_deep, tt_sole_x, tt_sole_y,
+    tt_tube_od, tt_tube_wall, tt_bar_d, tt_direction, tt_fraction, tt_factor, tt_set_scale;
+
+/** The editions of a basis, NULL-ended, the first the default. These words and the levels of a
+ *  combination repeat those of the basis, which stands further down the house. */
+const char *const *tt_editions(bool us);
+
+/** The row of this name in the map or those it shares; NULL: none. */
+const tt_key *tt_key_named(const tt_map *map, const char *name);
+
+#endif

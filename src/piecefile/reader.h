@@ -1,0 +1,223 @@
+/* piecefile/reader.h - what the parts of the reader share: the piece that grows, the place in the
+ * file, drafts of things that are finished only when all is read.
+ * A value that could not be read is NaN, a reference that leads nowhere TT_NONE: both have been
+ * told, and later looks at them stay silent. */
+#ifndef TT_PIECEFILE_READER_H
+#define TT_PIECEFILE_READER_H
+
+#include "base/diags.h"
+#include "piece/piece.h"
+#include "piecefile/keys.h"
+
+#define TT_LONGEST 200.0   /* m: a longer length is taken for a slip */
+#define TT_SHORTEST 1e-5   /* m: as far as two places must lie apart */
+
+typedef enum { TT_UNSAID, TT_NO, TT_YES } tt_answer;
+
+/** What may be said of a limb, of a segment, and in part of the bronze at large; a tt_given with
+ *  origin 0 was not said. */
+typedef struct {
+    tt_given wall, wall_to, surface, extra, casting_quality, turn, turn_to;
+    tt_answer solid;
+    struct {
+        bool said;
+        size_t metal;
+    } alloy;
+    struct {
+        bool said;
+        tt_member member;
+        const tt_node *node;
+    } armature, armature_to;
+    struct {
+        bool said;
+        tt_wind_on on;
+        double drag;
+        const char *because;
+    } wind;
+    struct {
+        bool said;
+        tt_vec3 to;
+    } faces;
+} tt_said;
+
+typedef struct {
+    tt_said said; /* first: the shared keys write into it */
+    int inspection;
+} tt_bronze_draft;
+
+typedef struct {
+    tt_said said;
+    const tt_node *rows, *joins;
+} tt_limb_draft;
+
+/** A segment of a limb or of the long form, before the piece's defaults are laid under it. */
+typedef struct {
+    tt_said said;
+    const char *name;
+    const tt_node *from_node, *to_node, *outline_node, *outline_to_node; /* long form */
+    size_t from, to, limb, place_in_limb;
+    tt_outline outline, outline_to;
+    bool changed; /* an entry of `segments` was laid over it */
+    const tt_node *node;
+} tt_draft;
+
+/** What made a place: its outline there, for rows that name it again. */
+typedef struct {
+    tt_outline outline;
+    bool by_limb;
+} tt_made;
+
+typedef struct {
+    const char *text;    /* KEY=VALUE */
+    const tt_node *root; /* of VALUE in the tree */
+} tt_set_entry;
+
+typedef struct {
+    size_t limb;
+    const tt_node *node;
+} tt_joins;
+
+struct tt_reader {
+    tt_piece *piece;
+    tt_diags *diags;
+    tt_pool trees; /* nodes, drafts' texts: given back at the end */
+    const char *file, *text;
+    size_t length;
+    const tt_node *root;
+
+    const char *step[24]; /* path to the key that is being read */
+    size_t depth;
+    const tt_key *defaulting; /* its default is being read: origins are of that kind */
+
+    double unit;  /* of a bare length, m; 0: bare lengths are refused */
+    bool us;
+    bool no_memory;
+    bool holes; /* a part was dropped because of a fault: judging the whole would mislead */
+    bool no_alloy_told, no_wall_told, no_grade_told;
+
+    tt_vec3 faces;
+    tt_bronze_draft bronze;
+    struct {
+        bool said;
+        size_t metal;
+        const tt_node *node;
+    } grade;
+    tt_given loss, wall_factor;
+    unsigned default_loss[2], default_factor, default_spread; /* origins, once used */
+    TT_LIST(tt_metal) own; /* `materials` */
+    TT_LIST(tt_made) made; /* beside piece->points */
+    TT_LIST(tt_draft) drafts;
+    TT_LIST(tt_joins) joins;
+    TT_LIST(tt_set_entry) sets;
+};
+
+/* ---- tell.c: diagnostics, origins, the path ------------------------------------------------- */
+
+void tt_tell(tt_reader *reader, tt_severity severity, tt_number number, const tt_node *node,
+             tt_place place, const char *hint, const char *format, ...)
+    __attribute__((format(printf, 7, 8)));
+
+/** An error at the value, at the key. */
+#define tt_wrong(reader, number, node, hint, ...) \
+    tt_tell(reader, TT_ERROR, number, node, (node)->place, hint, __VA_ARGS__)
+#define tt_wrong_key(reader, number, node, hint, ...) \
+    tt_tell(reader, TT_ERROR, number, node, tt_key_place(node), hint, __VA_ARGS__)
+
+/** Where the key stands; the value's place where there is no key. */
+tt_place tt_key_place(const tt_node *node);
+/** The place to keep in the record: none when it lies in a --set. */
+tt_place tt_keep_place(const tt_node *node);
+/** A value of another form than the key reads, with the key's example. */
+void tt_wrong_shape(tt_reader *reader, const tt_node *node, const tt_key *key);
+
+void tt_enter(tt_reader *reader, const char *step);
+void tt_leave(tt_reader *reader);
+const char *tt_path(tt_reader *reader);
+
+/** Adds an origin for the key at the present path; 0 without memory (and the reader knows). */
+unsigned tt_origin_add(tt_reader *reader, const tt_node *node, const char *written,
+                       const char *why);
+unsigned tt_origin_default(tt_reader *reader, const char *key, const char *written,
+                           const char *why);
+/** A copy in the piece's pool. */
+const char *tt_keep(tt_reader *reader, const char *text);
+
+/** Nearest spellings: try every candidate, then ask for the words "did you mean …?". */
+typedef struct {
+    const char *word;
+    const char *best[3];
+    size_t distance[3];
+    char words[200];
+} tt_near;
+tt_near tt_near_to(const char *word);
+void tt_near_try(tt_near *near, const char *candidate);
+/** `otherwise` (may be NULL) when nothing is near. */
+const char *tt_near_words(tt_near *near, const char *otherwise);
+
+/* ---- values.c: scalars and quantities -------------------------------------------------------- */
+
+/** The value behind {is: V, because: …}, or the node itself; the reason in the trees' pool. */
+const tt_node *tt_value(tt_reader *reader, const tt_node *node, const char **because);
+double tt_take_number(tt_reader *reader, const tt_node *node, const tt_key *key);
+tt_given tt_take_given(tt_reader *reader, const tt_node *node, const tt_key *key);
+/** A scalar's text, "" and told when it is none. */
+const char *tt_take_text(tt_reader *reader, const tt_node *node, const tt_key *key);
+/** Position among the words, -1 and told when it is none. */
+int tt_take_word(tt_reader *reader, const tt_node *node, const tt_key *key,
+                 const char *const *words);
+bool tt_take_triple(tt_reader *reader, const tt_node *node, const tt_key *key, tt_vec3 *out);
+bool tt_is_word(const tt_node *node, const char *word);
+
+/* ---- walk.c: maps by their table ------------------------------------------------------------- */
+
+/** Reads a map: unknown and unread keys are told, the others read in the order of the table. */
+void tt_walk(tt_reader *reader, const tt_node *node, const tt_map *map, void *record);
+/** Puts the default of a key that is not in the map (which may be NULL) into the record. */
+void tt_default(tt_reader *reader, const tt_node *node, const tt_map *map, const char *key,
+                void *record);
+
+/* ---- names ----------------------------------------------------------------------------------- */
+
+/** Index of the place that the scalar names; TT_NONE and told when there is none. */
+size_t tt_place_named(tt_reader *reader, const tt_node *node);
+/** Adds a place; TT_NONE and told when the name is taken. */
+size_t tt_place_add(tt_reader *reader, const tt_node *name, const char *text, tt_vec3 at,
+                    const tt_made *made);
+/** Index of a draft by name, TT_NONE when there is none. */
+size_t tt_draft_named(const tt_reader *reader, const char *name);
+/** Index in piece->metals of an own or a catalogue metal; TT_NONE and told when there is none. */
+size_t tt_metal_use(tt_reader *reader, const tt_node *node, const char *name, tt_metal_kind kind);
+
+/* ---- shapes ---------------------------------------------------------------------------------- */
+
+/** False when it could not be read (and told). */
+bool tt_take_outline(tt_reader *reader, const tt_node *node, tt_outline *out);
+/** Lays what is said more closely over what is said at large. */
+void tt_said_over(tt_said *under, const tt_said *over);
+/** Drafts to segments, with the defaults. */
+void tt_finish_segments(tt_reader *reader);
+void tt_finish_joins(tt_reader *reader);
+/** Grade, loss and wall factor of a member of that segment. */
+void tt_finish_member(tt_reader *reader, const tt_draft *draft, tt_member *member);
+/** Told, false: the two ends of a segment cannot turn into each other. */
+bool tt_outlines_meet(tt_reader *reader, const tt_draft *draft);
+
+/* ---- steps of tt_piece_read ------------------------------------------------------------------ */
+
+bool tt_apply_sets(tt_reader *reader, tt_node *root, const tt_changes *changes);
+void tt_read_scale_option(tt_reader *reader, const char *scale);
+void tt_head_defaults(tt_reader *reader);
+void tt_rules(tt_reader *reader);
+void tt_graph_rules(tt_reader *reader);
+/** SHA-256 (FIPS 180-4) as 64 hexadecimal digits and a zero. */
+void tt_sha256(const char *text, size_t length, char out[65]);
+
+/* ---- readers named in the key table ---------------------------------------------------------- */
+
+tt_key_read tt_read_units, tt_read_scale, tt_read_date, tt_read_basis, tt_read_edition,
+    tt_read_faces, tt_read_materials, tt_read_bronze, tt_read_alloy, tt_read_armature_head,
+    tt_read_grade, tt_read_armature, tt_read_site, tt_read_wind, tt_read_segment_wind,
+    tt_read_points, tt_read_limbs, tt_read_segments, tt_read_rigid, tt_read_lumps, tt_read_stands,
+    tt_read_loads, tt_read_combinations, tt_read_limits;
+
+#endif

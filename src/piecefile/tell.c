@@ -1,0 +1,158 @@
+/* piecefile/tell.c - diagnostics about a node, origins of values, the path to the key in hand,
+ * nearest spellings. */
+#include "base/text.h"
+#include "piecefile/reader.h"
+
+#include <stdarg.h>
+#include <stdio.h>
+#include <string.h>
+
+static bool holds(const tt_node *root, const tt_node *node)
+{
+    if (root == node) return true;
+    for (size_t i = 0; i < root->n; i++)
+        if (holds(root->child[i], node)) return true;
+    return false;
+}
+
+/* A node from the command line is shown in its own text, with the option's name for a file. */
+static void about(tt_reader *reader, const tt_node *node)
+{
+    for (size_t i = reader->sets.n; node && node->set && i-- > 0;) {
+        const tt_set_entry *entry = &reader->sets.at[i];
+        if (!entry->root || !holds(entry->root, node)) continue;
+        tt_diags_about(reader->diags, "--set", entry->text, strlen(entry->text));
+        return;
+    }
+}
+
+void tt_tell(tt_reader *reader, tt_severity severity, tt_number number, const tt_node *node,
+             tt_place place, const char *hint, const char *format, ...)
+{
+    char words[512];
+    va_list args;
+    va_start(args, format);
+    vsnprintf(words, sizeof words, format, args);
+    va_end(args);
+    about(reader, node);
+    tt_diags_add(reader->diags, severity, number, place, hint, "%s", words);
+    tt_diags_about(reader->diags, reader->file, reader->text, reader->length);
+}
+
+tt_place tt_key_place(const tt_node *node)
+{
+    return node->key_place.line ? node->key_place : node->place;
+}
+
+tt_place tt_keep_place(const tt_node *node)
+{
+    return node->set ? (tt_place){0} : tt_key_place(node);
+}
+
+void tt_wrong_shape(tt_reader *reader, const tt_node *node, const tt_key *key)
+{
+    char hint[160];
+    snprintf(hint, sizeof hint, "write it like this: %s", key->example);
+    tt_wrong(reader, TT_D_SHAPE, node, hint, "`%s` is not written in a form that is read here",
+             key->name);
+}
+
+void tt_enter(tt_reader *reader, const char *step)
+{
+    if (reader->depth < sizeof reader->step / sizeof *reader->step)
+        reader->step[reader->depth] = step;
+    reader->depth++;
+}
+
+void tt_leave(tt_reader *reader)
+{
+    reader->depth--;
+}
+
+const char *tt_path(tt_reader *reader)
+{
+    const size_t most = sizeof reader->step / sizeof *reader->step;
+    tt_text path = {0};
+    for (size_t i = 0; i < reader->depth && i < most; i++)
+        tt_text_format(&path, "%s%s", i ? "/" : "", reader->step[i]);
+    const char *kept = path.failed ? NULL : tt_keep(reader, tt_text_of(&path));
+    tt_text_clear(&path);
+    if (!kept) reader->no_memory = true;
+    return kept ? kept : "";
+}
+
+const char *tt_keep(tt_reader *reader, const char *text)
+{
+    const char *kept = tt_pool_text(&reader->piece->pool, text);
+    if (text && !kept) reader->no_memory = true;
+    return kept;
+}
+
+static unsigned origin(tt_reader *reader, tt_origin added)
+{
+    if (!tt_list_push(&reader->piece->origins, added)) {
+        reader->no_memory = true;
+        return 0;
+    }
+    return (unsigned)(reader->piece->origins.n - 1);
+}
+
+unsigned tt_origin_add(tt_reader *reader, const tt_node *node, const char *written,
+                       const char *why)
+{
+    const tt_key *key = reader->defaulting;
+    const tt_origin_kind kind = key         ? TT_ORIGIN_DEFAULT
+                                : node->set ? TT_ORIGIN_SET
+                                            : TT_ORIGIN_FILE;
+    return origin(reader, (tt_origin){.key = tt_path(reader), .written = tt_keep(reader, written),
+                                      .why = tt_keep(reader, key ? key->why : why), .kind = kind,
+                                      .place = key ? (tt_place){0} : node->place});
+}
+
+unsigned tt_origin_default(tt_reader *reader, const char *key, const char *written,
+                           const char *why)
+{
+    return origin(reader, (tt_origin){.key = tt_keep(reader, key),
+                                      .written = tt_keep(reader, written),
+                                      .why = tt_keep(reader, why), .kind = TT_ORIGIN_DEFAULT});
+}
+
+/* ---- nearest spellings ---- */
+
+tt_near tt_near_to(const char *word)
+{
+    return (tt_near){.word = word};
+}
+
+void tt_near_try(tt_near *near, const char *candidate)
+{
+    const size_t most = strlen(near->word) < 5 ? 1 : strlen(near->word) < 9 ? 2 : 3;
+    size_t distance = tt_text_distance(near->word, candidate, most);
+    const size_t length = strlen(near->word);
+    if (distance > most && length > 2 && strncmp(near->word, candidate, length) == 0)
+        distance = most; /* the beginning of it */
+    if (distance > most) return;
+    for (size_t i = 0; i < 3; i++) {
+        if (near->best[i] && strcmp(near->best[i], candidate) == 0) return;
+        if (near->best[i] && near->distance[i] <= distance) continue;
+        for (size_t j = 2; j > i; j--) {
+            near->best[j] = near->best[j - 1];
+            near->distance[j] = near->distance[j - 1];
+        }
+        near->best[i] = candidate;
+        near->distance[i] = distance;
+        return;
+    }
+}
+
+const char *tt_near_words(tt_near *near, const char *otherwise)
+{
+    if (!near->best[0]) return otherwise;
+    size_t used = (size_t)snprintf(near->words, sizeof near->words, "did you mean `%.50s`",
+                                   near->best[0]);
+    for (size_t i = 1; i < 3 && near->best[i]; i++)
+        used += (size_t)snprintf(near->words + used, sizeof near->words - used, "%s `%.50s`",
+                                 i < 2 && near->best[2] ? "," : " or", near->best[i]);
+    snprintf(near->words + used, sizeof near->words - used, "?");
+    return near->words;
+}

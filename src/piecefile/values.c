@@ -1,0 +1,227 @@
+/* piecefile/values.c - scalars and quantities: text to SI through the one door of quantity, scaled
+ * and held against the bounds of the key; spreads and reasons. */
+#include "base/text.h"
+#include "piecefile/reader.h"
+
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+static const char *const parts[] = {"is", "low", "high", "because", NULL};
+
+bool tt_is_word(const tt_node *node, const char *word)
+{
+    return node->kind == TT_SCALAR && strcmp(node->text, word) == 0;
+}
+
+static void check_parts(tt_reader *reader, const tt_node *node)
+{
+    for (size_t i = 0; i < node->n; i++) {
+        const tt_node *child = node->child[i];
+        tt_near near = tt_near_to(child->key);
+        size_t k = 0;
+        while (parts[k] && strcmp(parts[k], child->key) != 0) tt_near_try(&near, parts[k++]);
+        if (!parts[k])
+            tt_wrong_key(reader, TT_D_KEY_UNKNOWN, child,
+                         tt_near_words(&near, "a value reads: is, low, high, because"),
+                         "`%s` is not a key of a value", child->key);
+    }
+}
+
+static const char *reason(tt_reader *reader, const tt_node *node)
+{
+    const tt_node *because = tt_tree_find(node, "because");
+    if (!because) return NULL;
+    if (because->kind == TT_SCALAR && because->text[0]) return because->text;
+    tt_wrong(reader, TT_D_SHAPE, because, "write: because: \"why it is so\"",
+             "a reason is a line of words");
+    return NULL;
+}
+
+const tt_node *tt_value(tt_reader *reader, const tt_node *node, const char **because)
+{
+    *because = NULL;
+    const tt_node *is = tt_tree_find(node, "is");
+    if (!is) return node;
+    check_parts(reader, node);
+    *because = reason(reader, node);
+    return is;
+}
+
+static tt_number number_of(tt_quantity_fault fault)
+{
+    switch (fault) {
+    case TT_QUANTITY_NO_UNIT: return TT_D_UNIT_MISSING;
+    case TT_QUANTITY_UNKNOWN: return TT_D_UNIT_UNKNOWN;
+    case TT_QUANTITY_WRONG: return TT_D_UNIT_WRONG;
+    case TT_QUANTITY_RANGE: return TT_D_RANGE;
+    default: return TT_D_NUMBER_BAD;
+    }
+}
+
+static const char *words_of(tt_quantity_fault fault)
+{
+    switch (fault) {
+    case TT_QUANTITY_NO_UNIT: return "has no unit";
+    case TT_QUANTITY_UNKNOWN: return "has an unknown unit";
+    case TT_QUANTITY_WRONG: return "has a unit of another kind";
+    case TT_QUANTITY_RANGE: return "is out of all bounds";
+    default: return "is not a number that is read here";
+    }
+}
+
+/* The caret under the guilty bytes only. */
+static tt_place guilty(const tt_node *node, const tt_quantity *q)
+{
+    tt_place place = node->place;
+    const size_t length = strlen(node->text);
+    if (place.line == 0 || q->at > length || q->length == 0 || q->at + q->length > length)
+        return place;
+    place.column += (unsigned)tt_text_width(node->text, q->at) + (node->quoted ? 1u : 0u);
+    place.width = (unsigned)tt_text_width(node->text + q->at, q->length);
+    return place;
+}
+
+static void tell_fault(tt_reader *reader, const tt_node *node, const tt_key *key,
+                       const tt_quantity *q)
+{
+    char hint[320];
+    snprintf(hint, sizeof hint, "%s; for example: %s", q->hint, key->example);
+    tt_tell(reader, TT_ERROR, number_of(q->fault), node, guilty(node, q), hint,
+            "`%s` is a %s; `%.60s` %s", key->name, tt_kind_word(key->dimension), node->text,
+            words_of(q->fault));
+}
+
+static void tell_bound(tt_reader *reader, const tt_node *node, const tt_key *key, double bound,
+                       const char *words)
+{
+    tt_text limit = {0};
+    tt_quantity_write(&limit, bound, key->dimension, TT_METRIC, 4);
+    char hint[160];
+    snprintf(hint, sizeof hint, "for example: %s", key->example);
+    tt_wrong(reader, TT_D_RANGE, node, hint, "`%s` %s %s", key->name, words, tt_text_of(&limit));
+    tt_text_clear(&limit);
+}
+
+static bool within(tt_reader *reader, const tt_node *node, const tt_key *key, double written,
+                   double full)
+{
+    if (written < key->least)
+        tell_bound(reader, node, key, key->least, "must not be less than");
+    else if (full > key->most)
+        tell_bound(reader, node, key, key->most, "must not be more than");
+    else
+        return true;
+    return false;
+}
+
+/* NaN when it could not be read. */
+static double scalar(tt_reader *reader, const tt_node *node, const tt_key *key)
+{
+    if (node->kind != TT_SCALAR) {
+        tt_wrong_shape(reader, node, key);
+        return NAN;
+    }
+    const bool length = key->dimension == TT_Q_LENGTH;
+    const tt_quantity q = tt_quantity_read(node->text, key->dimension, length ? reader->unit : 0);
+    if (q.fault != TT_QUANTITY_OK) {
+        tell_fault(reader, node, key, &q);
+        return NAN;
+    }
+    double full = q.value;
+    for (int i = 0; i < key->power; i++) full *= reader->piece->scale;
+    return within(reader, node, key, q.value, full) ? full : NAN;
+}
+
+static void refuse_spread(tt_reader *reader, const tt_node *node, const tt_key *key)
+{
+    const tt_node *low = tt_tree_find(node, "low"), *high = tt_tree_find(node, "high");
+    if (low || high)
+        tt_wrong_key(reader, TT_D_SHAPE, low ? low : high, "write one value",
+                     "`%s` takes no spread", key->name);
+}
+
+double tt_take_number(tt_reader *reader, const tt_node *node, const tt_key *key)
+{
+    const char *because;
+    const tt_node *value = tt_value(reader, node, &because);
+    if (value != node) refuse_spread(reader, node, key);
+    const double number = scalar(reader, value, key);
+    if (because && value->kind == TT_SCALAR)
+        tt_origin_add(reader, value, value->text, because);
+    return number;
+}
+
+static void spread(tt_reader *reader, const tt_node *node, const tt_key *key, tt_given *out)
+{
+    const tt_node *low = tt_tree_find(node, "low"), *high = tt_tree_find(node, "high");
+    if (low) out->low = scalar(reader, low, key);
+    if (high) out->high = scalar(reader, high, key);
+    if (out->low > out->is || out->high < out->is)
+        tt_wrong(reader, TT_D_SPREAD, out->low > out->is ? low : high,
+                 "low must not be above `is`, high not below it", "the spread of `%s` misses it",
+                 key->name);
+}
+
+tt_given tt_take_given(tt_reader *reader, const tt_node *node, const tt_key *key)
+{
+    const char *because;
+    const tt_node *value = tt_value(reader, node, &because);
+    tt_given out = {.is = scalar(reader, value, key)};
+    out.low = out.high = out.is;
+    if (value != node && key->kind == TT_KEY_SPREAD)
+        spread(reader, node, key, &out);
+    else if (value != node)
+        refuse_spread(reader, node, key);
+    out.origin = tt_origin_add(reader, value, value->kind == TT_SCALAR ? value->text : "", because);
+    return out;
+}
+
+const char *tt_take_text(tt_reader *reader, const tt_node *node, const tt_key *key)
+{
+    const char *because;
+    const tt_node *value = tt_value(reader, node, &because);
+    if (value->kind == TT_SCALAR && value->text[0]) {
+        if (because) tt_origin_add(reader, value, value->text, because);
+        return value->text;
+    }
+    tt_wrong_shape(reader, value, key);
+    return "";
+}
+
+int tt_take_word(tt_reader *reader, const tt_node *node, const tt_key *key,
+                 const char *const *words)
+{
+    const char *text = tt_take_text(reader, node, key);
+    if (!text[0]) return -1;
+    tt_text all = {0};
+    tt_near near = tt_near_to(text);
+    int found = -1;
+    for (int i = 0; words[i]; i++) {
+        if (strcmp(words[i], text) == 0) found = i;
+        tt_near_try(&near, words[i]);
+        tt_text_format(&all, "%s%s", i ? ", " : "it reads: ", words[i]);
+    }
+    if (found < 0) {
+        const char *because;
+        tt_wrong(reader, TT_D_WORD, tt_value(reader, node, &because), tt_text_of(&all),
+                 "`%s` does not read the word `%.60s`", key->name, text);
+    }
+    tt_text_clear(&all);
+    return found;
+}
+
+bool tt_take_triple(tt_reader *reader, const tt_node *node, const tt_key *key, tt_vec3 *out)
+{
+    const char *because;
+    const tt_node *value = tt_value(reader, node, &because);
+    *out = (tt_vec3){NAN, NAN, NAN};
+    if (value->kind != TT_SEQUENCE || value->n != 3) {
+        tt_wrong_shape(reader, value, key);
+        return false;
+    }
+    out->x = tt_take_number(reader, value->child[0], key);
+    out->y = tt_take_number(reader, value->child[1], key);
+    out->z = tt_take_number(reader, value->child[2], key);
+    return isfinite(out->x) && isfinite(out->y) && isfinite(out->z);
+}

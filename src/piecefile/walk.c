@@ -1,0 +1,168 @@
+/* piecefile/walk.c - reading a map by its table: what is not in the table is told with its nearest
+ * spelling, what this version does not read by name, the rest goes into the record in the order of
+ * the table, whatever the order of the file. */
+#include "base/text.h"
+#include "piecefile/reader.h"
+
+#include <stdio.h>
+#include <string.h>
+
+static const char *const yes_no[] = {"no", "yes", NULL};
+
+const tt_key *tt_key_named(const tt_map *map, const char *name)
+{
+    for (; map; map = map->also)
+        for (size_t i = 0; i < map->n; i++)
+            if (strcmp(map->key[i].name, name) == 0) return &map->key[i];
+    return NULL;
+}
+
+static void tell_unknown(tt_reader *reader, const tt_node *child, const tt_map *map)
+{
+    tt_near near = tt_near_to(child->key);
+    tt_text all = {0};
+    tt_text_put(&all, "its keys are");
+    for (const tt_map *part = map; part; part = part->also)
+        for (size_t i = 0; i < part->n; i++) {
+            if (part->key[i].kind == TT_KEY_UNREAD) continue;
+            tt_near_try(&near, part->key[i].name);
+            tt_text_format(&all, "%s %s", all.n > 12 ? "," : "", part->key[i].name);
+        }
+    tt_wrong_key(reader, TT_D_KEY_UNKNOWN, child, tt_near_words(&near, tt_text_of(&all)),
+                 "`%.60s` is not a key of %s", child->key, map->title);
+    tt_text_clear(&all);
+}
+
+static void tell_strangers(tt_reader *reader, const tt_node *node, const tt_map *map)
+{
+    for (size_t i = 0; i < node->n; i++) {
+        const tt_node *child = node->child[i];
+        const tt_key *key = tt_key_named(map, child->key);
+        if (!key)
+            tell_unknown(reader, child, map);
+        else if (key->kind == TT_KEY_UNREAD)
+            tt_wrong_key(reader, TT_D_KEY_UNREAD, child, "take it out for now; it would not count",
+                         "`%s` of %s is not read by this version", key->name, map->title);
+    }
+}
+
+/* The number, or false and told: whole, in digits. */
+static bool count(tt_reader *reader, const tt_node *node, const tt_key *key, int *out)
+{
+    const char *text = tt_take_text(reader, node, key);
+    int value = 0;
+    size_t i = 0;
+    for (; i < 6 && text[i] >= '0' && text[i] <= '9'; i++) value = 10 * value + (text[i] - '0');
+    if (!text[0]) return false;
+    char hint[120];
+    snprintf(hint, sizeof hint, "a whole number from %g to %g, for example: %s", key->least,
+             key->most, key->example);
+    if (text[i])
+        tt_wrong(reader, TT_D_NUMBER_BAD, node, hint, "`%s` is a whole number", key->name);
+    else if (value < key->least || value > key->most)
+        tt_wrong(reader, TT_D_RANGE, node, hint, "`%s` cannot be %d", key->name, value);
+    else
+        *out = value;
+    return true;
+}
+
+static void take(tt_reader *reader, const tt_node *node, const tt_key *key, void *record)
+{
+    void *field = (char *)record + key->offset;
+    int word;
+    switch (key->kind) {
+    case TT_KEY_TEXT:
+        *(const char **)field = tt_keep(reader, tt_take_text(reader, node, key));
+        break;
+    case TT_KEY_WORD:
+        word = tt_take_word(reader, node, key, key->words);
+        if (word >= 0) *(int *)field = word;
+        break;
+    case TT_KEY_FLAG:
+        word = tt_take_word(reader, node, key, yes_no);
+        if (word >= 0) *(tt_answer *)field = word ? TT_YES : TT_NO;
+        break;
+    case TT_KEY_COUNT: count(reader, node, key, field); break;
+    case TT_KEY_GIVEN:
+    case TT_KEY_SPREAD: *(tt_given *)field = tt_take_given(reader, node, key); break;
+    case TT_KEY_NUMBER: *(double *)field = tt_take_number(reader, node, key); break;
+    case TT_KEY_TRIPLE: tt_take_triple(reader, node, key, field); break;
+    case TT_KEY_PLACE: *(size_t *)field = tt_place_named(reader, node); break;
+    case TT_KEY_LATER: *(const tt_node **)field = node; break;
+    case TT_KEY_MAP: tt_walk(reader, node, key->map, record); break;
+    case TT_KEY_LIST:
+        if (node->kind == TT_SEQUENCE)
+            key->read(reader, node, key, field);
+        else
+            tt_wrong_shape(reader, node, key);
+        break;
+    case TT_KEY_NAMES:
+        if (node->kind == TT_MAPPING)
+            key->read(reader, node, key, field);
+        else
+            tt_wrong_shape(reader, node, key);
+        break;
+    case TT_KEY_OWN: key->read(reader, node, key, field); break;
+    case TT_KEY_UNREAD: break;
+    }
+}
+
+static bool other_basis(tt_reader *reader, const tt_node *node, const tt_key *key)
+{
+    const tt_key_basis here = reader->us ? TT_US : TT_EU;
+    if (key->basis == TT_ANY_BASIS || key->basis == here) return false;
+    tt_wrong_key(reader, TT_D_CONTRADICTION, node,
+                 key->basis == TT_EU ? "it belongs to basis: eu" : "it belongs to basis: us",
+                 "`%s` does not belong to the basis of this piece", key->name);
+    return true;
+}
+
+static void missing(tt_reader *reader, const tt_node *node, const tt_key *key, const tt_map *map)
+{
+    const tt_key_basis here = reader->us ? TT_US : TT_EU;
+    if (!key->required || (key->basis != TT_ANY_BASIS && key->basis != here)) return;
+    char hint[160];
+    snprintf(hint, sizeof hint, "add, for example: %s", key->example);
+    tt_wrong_key(reader, TT_D_KEY_MISSING, node, hint, "%s lacks `%s`", map->title, key->name);
+}
+
+void tt_walk(tt_reader *reader, const tt_node *node, const tt_map *map, void *record)
+{
+    if (node->kind != TT_MAPPING) {
+        char hint[200];
+        snprintf(hint, sizeof hint, "its keys stand below it or in braces: {%s, ...}",
+                 map->key[0].example);
+        tt_wrong(reader, TT_D_SHAPE, node, hint, "%s is written as a map of keys", map->title);
+        return;
+    }
+    tell_strangers(reader, node, map);
+    for (const tt_map *part = map; part; part = part->also)
+        for (size_t i = 0; i < part->n; i++) {
+            const tt_key *key = &part->key[i];
+            const tt_node *child = tt_tree_find(node, key->name);
+            if (!child) {
+                missing(reader, node, key, map);
+            } else if (!other_basis(reader, child, key)) {
+                tt_enter(reader, key->name);
+                take(reader, child, key, record);
+                tt_leave(reader);
+            }
+        }
+}
+
+void tt_default(tt_reader *reader, const tt_node *node, const tt_map *map, const char *name,
+                void *record)
+{
+    const tt_key *key = tt_key_named(map, name);
+    const tt_key_basis here = reader->us ? TT_US : TT_EU;
+    if (key->basis != TT_ANY_BASIS && key->basis != here) return;
+    if (node && tt_tree_find(node, name)) return;
+    tt_node value = {.text = key->otherwise, .kind = TT_SCALAR};
+    tt_enter(reader, key->name);
+    reader->defaulting = key;
+    take(reader, &value, key, record);
+    if (key->kind != TT_KEY_GIVEN && key->kind != TT_KEY_SPREAD)
+        tt_origin_add(reader, &value, key->otherwise, NULL);
+    reader->defaulting = NULL;
+    tt_leave(reader);
+}

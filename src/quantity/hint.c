@@ -1,0 +1,126 @@
+/* quantity/hint.c - hints for units that are unknown or measure something else: the word that is
+ * meant, the nearest spelling, or an example of the kind that is due. */
+#include "quantity/hint.h"
+#include "quantity/number.h"
+
+#include <string.h>
+#include <strings.h>
+
+enum { WORD = 16 };
+
+static const struct {
+    const char *word, *hint;
+} refused[] = {
+#define TT_REFUSED(word, hint) {word, hint},
+#include "quantity/refused.def"
+#undef TT_REFUSED
+};
+
+/* Units that are taken for each other. */
+static const struct {
+    const char *written, *meant, *hint;
+} confused[] = {
+    {"lb", "lbf", "lb is mass; write lbf"},
+    {"lbf", "lb", "lbf is force; write lb for a mass"},
+    {"g", "gram", "g is gravity; write gram"},
+    {"kg", "N", "kg is mass; write N: 1 kg weighs 9.80665 N"},
+    {"t", "kN", "t is mass; write kN: 1 t weighs 9.80665 kN"},
+    {"N", "kg", "N is force; write kg for a mass"},
+    {"kN", "kg", "kN is force; write kg for a mass"},
+};
+
+static const char *refused_hint(const char *word)
+{
+    for (size_t i = 0; i < sizeof refused / sizeof *refused; i++) {
+        if (strcasecmp(refused[i].word, word) == 0) return refused[i].hint;
+    }
+    return NULL;
+}
+
+/* The unit meant by a word: other capitals, or one letter off; one of the kind due before others. */
+static const char *nearest(const char *word, tt_kind kind)
+{
+    const tt_unit due = tt_kind_unit(kind);
+    const char *best = NULL;
+    size_t least = 4;
+    for (const tt_unit_row *row = tt_unit_rows; row->symbol; row++) {
+        const bool close = strlen(row->symbol) > 1 && tt_text_distance(word, row->symbol, 1) <= 1;
+        if (strcasecmp(word, row->symbol) != 0 && !close) continue;
+        const size_t cost = (strcasecmp(word, row->symbol) == 0 ? 0u : 2u) +
+                            (tt_unit_same(&row->unit, &due) ? 0u : 1u);
+        if (cost < least) {
+            least = cost;
+            best = row->symbol;
+        }
+    }
+    return best;
+}
+
+bool tt_hint_unknown(tt_quantity *out, const char *text, size_t at, tt_unit_slip slip, tt_kind kind)
+{
+    const size_t start = at + slip.at;
+    if (slip.form)
+        return tt_quantity_fail(out, TT_QUANTITY_UNKNOWN, start, slip.length,
+                                "units are written as mm2, N.m, kN/m, kN.m/rad, 1/K");
+    char word[WORD] = "";
+    if (slip.length < WORD) memcpy(word, text + start, slip.length);
+    const char *hint = refused_hint(word), *near = nearest(word, kind);
+    if (hint) return tt_quantity_fail(out, TT_QUANTITY_UNKNOWN, start, slip.length, "%s", hint);
+    if (near)
+        return tt_quantity_fail(out, TT_QUANTITY_UNKNOWN, start, slip.length, "write %s", near);
+    const char *due = tt_kind_word(kind);
+    return tt_quantity_fail(out, TT_QUANTITY_UNKNOWN, start, slip.length,
+                            "no unit of that name; %s %s is written like %s", tt_article(due), due,
+                            tt_kind_example(kind));
+}
+
+/* Does the unit name this word, to the first power and above the stroke? */
+static bool names(const char *text, size_t length, const char *word)
+{
+    const size_t n = strlen(word);
+    for (size_t i = 0; i + n <= length && text[i] != '/'; i++) {
+        const bool begins = i == 0 || text[i - 1] == '.';
+        const bool ends = i + n == length || text[i + n] == '.' || text[i + n] == '/';
+        if (begins && ends && memcmp(text + i, word, n) == 0) return true;
+    }
+    return false;
+}
+
+static const char *confusion(const char *text, size_t length, const tt_unit *unit, const tt_unit *due)
+{
+    for (size_t i = 0; i < sizeof confused / sizeof *confused; i++) {
+        const char *written = confused[i].written, *meant = confused[i].meant;
+        if (!names(text, length, written)) continue;
+        const tt_unit *from = &tt_unit_find(written, strlen(written))->unit;
+        const tt_unit *to = &tt_unit_find(meant, strlen(meant))->unit;
+        tt_unit mended = *unit;
+        for (int k = 0; k < TT_BASES; k++) mended.power[k] += to->power[k] - from->power[k];
+        if (tt_unit_same(&mended, due)) return confused[i].hint;
+    }
+    return NULL;
+}
+
+/* The word of the first kind that has this unit; NULL when no kind has. */
+static const char *measured(const tt_unit *unit)
+{
+    for (int kind = 0; kind < TT_Q_COUNT; kind++) {
+        const tt_unit other = tt_kind_unit((tt_kind)kind);
+        if (kind != TT_Q_PURE && tt_unit_same(unit, &other)) return tt_kind_word((tt_kind)kind);
+    }
+    return NULL;
+}
+
+bool tt_hint_wrong(tt_quantity *out, const char *text, size_t at, size_t length,
+                   const tt_unit *unit, tt_kind kind)
+{
+    const tt_unit due = tt_kind_unit(kind);
+    const char *word = tt_kind_word(kind), *example = tt_kind_example(kind);
+    const char *hint = confusion(text + at, length, unit, &due), *is = measured(unit);
+    if (hint) return tt_quantity_fail(out, TT_QUANTITY_WRONG, at, length, "%s", hint);
+    if (!is)
+        return tt_quantity_fail(out, TT_QUANTITY_WRONG, at, length, "%s %s is due, for example %s",
+                                tt_article(word), word, example);
+    return tt_quantity_fail(out, TT_QUANTITY_WRONG, at, length,
+                            "this is %s %s; %s %s is due, for example %s", tt_article(is), is,
+                            tt_article(word), word, example);
+}

@@ -1,0 +1,61 @@
+/* yamlio/problem.c - libyaml's problem in our words, with the place and with what it was reading. */
+#include "yamlio/problem.h"
+
+#include <string.h>
+
+static const struct {
+    const char *begins, *text, *hint;
+} problems[] = {
+#define TT_PROBLEM(begins, text, hint) {begins, text, hint},
+#include "yamlio/problems.def"
+#undef TT_PROBLEM
+};
+
+/* The tab in the indentation of a line, counted from 1; 0 when there is none. */
+static unsigned tab_in(const char *text, size_t length, size_t line)
+{
+    const char *at = text, *end = text + length;
+    for (; line > 0 && at; line--) {
+        at = memchr(at, '\n', (size_t)(end - at));
+        if (at) at++;
+    }
+    for (unsigned column = 1; at && at < end && (*at == ' ' || *at == '\t'); at++, column++) {
+        if (*at == '\t') return column;
+    }
+    return 0;
+}
+
+/* At the end of the text the place that is of use is where the unfinished thing began. */
+static yaml_mark_t place_of(const yaml_parser_t *parser, bool *began)
+{
+    const bool marked = parser->error == YAML_SCANNER_ERROR || parser->error == YAML_PARSER_ERROR;
+    const yaml_mark_t mark = marked ? parser->problem_mark : parser->mark;
+    *began = marked && parser->context && parser->eof && mark.index >= parser->mark.index;
+    return *began ? parser->context_mark : mark;
+}
+
+void tt_problem_tell(const yaml_parser_t *parser, const char *text, size_t length, tt_diags *diags)
+{
+    bool began = false;
+    const yaml_mark_t mark = place_of(parser, &began);
+    const tt_place place = {(unsigned)mark.line + 1, (unsigned)mark.column + 1, 1};
+    const unsigned tab = tab_in(text, length, mark.line);
+    if (tab) {
+        tt_complain(diags, TT_D_YAML, ((tt_place){place.line, tab, 1}), "indent with blanks",
+                    "a tab in the indentation");
+        return;
+    }
+    const char *said = parser->problem ? parser->problem : "unreadable", *hint = NULL;
+    for (size_t i = 0; i < sizeof problems / sizeof *problems; i++) {
+        if (strncmp(said, problems[i].begins, strlen(problems[i].begins)) != 0) continue;
+        said = problems[i].text;
+        hint = problems[i].hint;
+        break;
+    }
+    const bool elsewhere = parser->context && !began && parser->context_mark.line != mark.line;
+    if (elsewhere)
+        tt_complain(diags, TT_D_YAML, place, hint, "%s; what it belongs to begins in line %zu", said,
+                    parser->context_mark.line + 1);
+    else
+        tt_complain(diags, TT_D_YAML, place, hint, "%s", said);
+}
