@@ -9,7 +9,7 @@
 typedef struct {
     double equilibrium; /* largest relative residual of all cases */
     double refinement;
-    double energy;      /* largest relative difference of work done and strain energy */
+    double energy;      /* largest relative difference of reciprocal work (Betti) */
     double mass_kg[3];  /* by segments and lumps; by the frame's mass; by the weight case / g */
     tt_mode_proof modes[TT_MODELS];
 } tt_proof;
@@ -25,6 +25,7 @@ struct tt_assessment {
     tt_balance balance;
     tt_proof proof;
     tt_verdict verdict;
+    size_t *order;          /* findings from the worst to the least */
     size_t governing;       /* index in findings.list, TT_NONE when there is none */
     const char *decided_by_default; /* key, or NULL */
     tt_pool pool;

@@ -11,7 +11,7 @@ static const tt_basis *const bases[] = {
 
 size_t tt_basis_count(void)
 {
-    return sizeof bases / sizeof *bases;
+    return sizeof bases / sizeof bases[0];
 }
 
 const tt_basis *tt_basis_at(size_t i)

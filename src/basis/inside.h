@@ -34,10 +34,9 @@ double tt_drag_oval(double across, double along, tt_steps *steps);
 typedef struct {
     const char *name;
     tt_level level;
-    double weight, restoring, lead[TT_CLASSES], with[TT_CLASSES];
-    bool bare;
-    double overturning;
     tt_source_id source;
+    double weight, restoring, lead[TT_CLASSES], with[TT_CLASSES], overturning;
+    bool bare;
 } tt_rule_row;
 
 /** The first rows, at most `most`, as rules; returns how many. */

@@ -7,6 +7,7 @@
 #define UNREAD(word, words) {.name = word, .kind = TT_KEY_UNREAD, .doc = words}
 #define ROOM .least = -TT_LONGEST, .most = TT_LONGEST
 #define SIZE .least = TT_SHORTEST, .most = TT_LONGEST
+#define A_SPREAD .spread_low = 0.8, .spread_high = 1.25
 #define A_LENGTH .dimension = TT_Q_LENGTH
 
 static const char *const reports[] = {"metric", "imperial", NULL};
@@ -36,7 +37,7 @@ static const tt_key root[] = {
      .doc = "1 to 4: eu CC1, CC2, CC3, CC3; us risk category", .example = "risk: 2"},
     {"height", TT_KEY_NUMBER, offsetof(tt_piece, height), A_LENGTH, SIZE, .power = 1,
      .doc = "height of the tallest place over the underside", .example = "height: 1650 mm"},
-    {"faces", TT_KEY_OWN, .read = tt_read_faces, .otherwise = "+x",
+    {"faces", TT_KEY_OWN, .read = tt_read_front, .otherwise = "+x",
      .why = "the front was not named", .doc = "where the front is", .example = "faces: +x"},
     {"site", TT_KEY_OWN, .read = tt_read_site, .map = &tt_site_map, .doc = "where it stands",
      .example = "site: {indoors: no}"},
@@ -127,7 +128,7 @@ const tt_map tt_material_map = {"a material", COUNTED(material), NULL};
 static const tt_key metal[] = {
     {"alloy", TT_KEY_OWN, offsetof(tt_said, alloy), .read = tt_read_alloy,
      .doc = "alloy of the bronze, from the table or own", .example = "alloy: C87300"},
-    {"wall", TT_KEY_SPREAD, offsetof(tt_said, wall), A_LENGTH, SIZE,
+    {"wall", TT_KEY_SPREAD, offsetof(tt_said, wall), A_LENGTH, SIZE, A_SPREAD,
      .doc = "thickness of the bronze; without spread 0.8 to 1.25 of it",
      .example = "wall: {is: 5 mm, low: 4 mm, high: 7 mm}"},
     {"surface", TT_KEY_SPREAD, offsetof(tt_said, surface), TT_Q_PURE, 1, 5, .otherwise = "1.15",
@@ -199,7 +200,7 @@ static const tt_key segment[] = {
      .doc = "outside of the bronze at `from`", .example = "outline: {oval: [46 mm, 40 mm]}"},
     {"outline_to", TT_KEY_LATER, offsetof(tt_draft, outline_to_node), .map = &tt_outline_map,
      .doc = "the same at `to`; linear between", .example = "outline_to: {oval: [20 mm, 16 mm]}"},
-    {"wall_to", TT_KEY_SPREAD, offsetof(tt_said, wall_to), A_LENGTH, SIZE,
+    {"wall_to", TT_KEY_SPREAD, offsetof(tt_said, wall_to), A_LENGTH, SIZE, A_SPREAD,
      .doc = "thickness at `to`", .example = "wall_to: 4 mm"},
     {"turn", TT_KEY_GIVEN, offsetof(tt_said, turn), TT_Q_ANGLE, -6.3, 6.3,
      .doc = "turns wide and deep, right-handed about the axis", .example = "turn: 30 deg"},
@@ -211,15 +212,15 @@ static const tt_key segment[] = {
 const tt_map tt_segment_map = {"a segment", COUNTED(segment), &shape_map};
 
 static const tt_key outline[] = {
-    {"round", TT_KEY_NUMBER, offsetof(tt_outline, wide), A_LENGTH, SIZE, .power = 1,
+    {"round", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1,
      .doc = "outside diameter", .example = "round: 46 mm"},
     {"oval", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1, .doc = "outside widths of an ellipse",
      .example = "oval: [46 mm, 40 mm]"},
     {"box", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1, .doc = "outside widths of a rectangle",
      .example = "box: [46 mm, 40 mm]"},
-    {"girth", TT_KEY_NUMBER, offsetof(tt_outline, wide), A_LENGTH, SIZE, .power = 1,
+    {"girth", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1,
      .doc = "a tape around the limb", .example = "girth: 140 mm"},
-    {"depth", TT_KEY_NUMBER, offsetof(tt_outline, deep), A_LENGTH, SIZE, .power = 1,
+    {"depth", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1,
      .doc = "with girth: front to back", .example = "depth: 40 mm"},
     UNREAD("corner", "rounding of a box"),
     UNREAD("trace", "a closed polygon"),
@@ -240,9 +241,9 @@ static const tt_key member[] = {
 const tt_map tt_member_map = {"an armature", COUNTED(member), NULL};
 
 static const tt_key drag[] = {
-    {"drag", TT_KEY_GIVEN, .dimension = TT_Q_PURE, .least = 0.01, .most = 5,
+    {"drag", TT_KEY_OWN, .dimension = TT_Q_PURE, .least = 0.01, .most = 5,
      .doc = "own coefficient on the width across the wind", .example = "drag: 1.2"},
-    {"because", TT_KEY_TEXT, .doc = "the reason", .example = "because: \"tested\""},
+    {"because", TT_KEY_OWN, .doc = "the reason", .example = "because: \"tested\""},
 };
 const tt_map tt_drag_map = {"wind of a segment", COUNTED(drag), NULL};
 
@@ -260,6 +261,5 @@ const tt_key tt_tube_od = {"the diameter of a tube", TT_KEY_NUMBER, A_LENGTH, SI
                            .example = "tube: [33.7 mm, 4 mm]"};
 const tt_key tt_tube_wall = {"the wall of a tube", TT_KEY_NUMBER, A_LENGTH, SIZE,
                              .example = "tube: [33.7 mm, 4 mm]"};
-const tt_key tt_bar_d = {"bar", TT_KEY_NUMBER, A_LENGTH, SIZE, .example = "bar: 10 mm"};
 const tt_key tt_direction = {"faces", TT_KEY_NUMBER, .dimension = TT_Q_PURE, .least = -1e6,
                              .most = 1e6, .example = "faces: [1, 0.5, 0]"};

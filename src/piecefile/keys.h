@@ -29,7 +29,7 @@ typedef enum {
     TT_KEY_MAP,    /* keys of its own: `map`; the record is that of the map around it */
     TT_KEY_LIST,   /* a list, read by `read` */
     TT_KEY_NAMES,  /* a map whose keys are names that it makes, read by `read` */
-    TT_KEY_OWN,    /* a shape of its own, read by `read` */
+    TT_KEY_OWN,    /* a shape of its own, read by `read`, without that by the code of its map */
     TT_KEY_UNREAD  /* a key of the piece file that this version does not read */
 } tt_key_kind;
 
@@ -44,6 +44,7 @@ struct tt_key {
     size_t offset;            /* of the field in the record */
     tt_kind dimension;        /* of a quantity */
     double least, most;       /* SI, both allowed; for `least` as written, for `most` at full size */
+    double spread_low, spread_high; /* of a SPREAD without low and high: times the value; 0: none */
     int power;                /* of the scale that multiplies it */
     bool required;
     tt_key_basis basis;
@@ -69,8 +70,8 @@ extern const tt_map tt_root_map, tt_scale_map, tt_units_map, tt_material_map, tt
     tt_limits_map;
 
 /** Quantities that stand in lists, where no key names them: columns of a row, corners of a sole. */
-extern const tt_key tt_coordinate, tt_row_girth, tt_row_wide, tt_row_deep, tt_sole_x, tt_sole_y,
-    tt_tube_od, tt_tube_wall, tt_bar_d, tt_direction, tt_fraction, tt_factor, tt_set_scale;
+extern const tt_key tt_coordinate, tt_row_girth, tt_row_wide, tt_row_deep, tt_sole_x,
+    tt_tube_od, tt_tube_wall, tt_direction, tt_fraction, tt_factor, tt_set_scale;
 
 /** The editions of a basis, NULL-ended, the first the default. These words and the levels of a
  *  combination repeat those of the basis, which stands further down the house. */

@@ -14,7 +14,7 @@ static const char *const kinds[] = {"permanent", "variable", "accidental", NULL}
 static const char *const levels[] = {"strength", "allowable",  "equilibrium",
                                      "service",  "accidental", "seismic", NULL};
 
-/* Fields of tt_lump; name and `at` by hand because a skin and a default name need more. */
+/* Fields of tt_lump. A key of kind OWN without a reader is read by the code of its map. */
 static const tt_key lump[] = {
     {"name", TT_KEY_TEXT, offsetof(tt_lump, name), .required = true, .doc = "its name",
      .example = "name: fish"},
@@ -22,16 +22,16 @@ static const tt_key lump[] = {
      .example = "at: beak"},
     {"mass", TT_KEY_SPREAD, offsetof(tt_lump, mass), TT_Q_MASS, 0, HEAVIEST, .doc = "its mass",
      .example = "mass: 3.5 kg"},
-    {"skin", TT_KEY_OWN, TT_NONE, TT_Q_AREA, 0, 1e4, .power = 2,
+    {"skin", TT_KEY_OWN, 0, TT_Q_AREA, 0, 1e4, .power = 2,
      .doc = "bronze of bronze.wall over this area, in place of a mass", .example = "skin: 0.4 m2"},
     {"offset", TT_KEY_TRIPLE, offsetof(tt_lump, offset), A_LENGTH, ROOM, .power = 1,
      .doc = "its centre from the place, global axes", .example = "offset: [0, 60 mm, -40 mm]"},
     {"wind_area", TT_KEY_NUMBER, offsetof(tt_lump, wind_area), TT_Q_AREA, 0, 1e4, .power = 2,
      .doc = "area that the wind meets, from every side alike", .example = "wind_area: 0.02 m2"},
-    {"drag", TT_KEY_OWN, TT_NONE, TT_Q_PURE, 0.01, 5,
+    {"drag", TT_KEY_OWN, 0, TT_Q_PURE, 0.01, 5,
      .doc = "own drag coefficient; needs a reason",
      .example = "drag: {is: 1.3, because: \"a smooth ball\"}"},
-    {"inertia", TT_KEY_OWN, TT_NONE, TT_Q_INERTIA, 0, 1e9,
+    {"inertia", TT_KEY_OWN, 0, TT_Q_INERTIA, 0, 1e9,
      .doc = "about global axes through the lump",
      .example = "inertia: [0.1 kg.m2, 0.1 kg.m2, 0]"},
     UNREAD("plate", "wind on a flat"),
@@ -43,21 +43,21 @@ static const tt_key stand[] = {
      .example = "at: toe"},
     {"held", TT_KEY_OWN, offsetof(tt_stand, held), .required = true, .words = helds,
      .doc = "fixed | pinned", .example = "held: fixed"},
-    {"sole", TT_KEY_OWN, TT_NONE, .doc = "outline of what stands on the ground, from the place",
+    {"sole", TT_KEY_OWN, .doc = "outline of what stands on the ground, from the place",
      .example = "sole: [[-60 mm, -40 mm], [90 mm, -30 mm], [90 mm, 30 mm], [-60 mm, 40 mm]]"},
 };
 const tt_map tt_stand_map = {"a stand", COUNTED(stand), NULL};
 const tt_key tt_sole_x = {"sole", TT_KEY_NUMBER, A_LENGTH, ROOM, .power = 1,
                           .example = "sole: [[-20 mm, -12 mm], [45 mm, -10 mm], [45 mm, 12 mm]]"};
 
-/* Fields of tt_site, the answers apart. */
+/* Fields of tt_site_draft, which begins with a tt_site. */
 static const tt_key site[] = {
     {"wind", TT_KEY_OWN, .read = tt_read_wind, .map = &tt_wind_map,
      .doc = "the wind there; none rules it out",
      .example = "wind: {basic_speed: 24 m/s, terrain: II}"},
-    {"indoors", TT_KEY_FLAG, TT_NONE, .otherwise = "no", .why = "taken as standing outdoors",
+    {"indoors", TT_KEY_FLAG, offsetof(tt_site_draft, indoors), .otherwise = "no", .why = "taken as standing outdoors",
      .doc = "under a roof, without wind and frost", .example = "indoors: no"},
-    {"public", TT_KEY_FLAG, TT_NONE, .otherwise = "yes",
+    {"public", TT_KEY_FLAG, offsetof(tt_site_draft, open_to_public), .otherwise = "yes",
      .why = "taken as within reach of everybody", .doc = "people can reach it",
      .example = "public: yes"},
     {"base_height", TT_KEY_GIVEN, offsetof(tt_site, base_height), A_LENGTH, 0, TT_LONGEST,
@@ -125,7 +125,7 @@ static const tt_key load[] = {
      .doc = "global axes, right-handed", .example = "moment: [0, 0, 30 N.m]"},
     {"force_per_length", TT_KEY_TRIPLE, offsetof(tt_own_load, line), TT_Q_LINE_FORCE, -1e9, 1e9,
      .doc = "along a segment, global axes", .example = "force_per_length: [0, 0, -0.2 kN/m]"},
-    {"between", TT_KEY_OWN, TT_NONE, .doc = "fractions of the segment's length",
+    {"between", TT_KEY_OWN, .doc = "fractions of the segment's length",
      .example = "between: [0.2, 0.7]"},
 };
 const tt_map tt_load_map = {"a load", COUNTED(load), NULL};
@@ -138,9 +138,9 @@ static const tt_key combination[] = {
      .doc = "its name", .example = "name: E1"},
     {"level", TT_KEY_WORD, offsetof(tt_own_combination, level), .required = true, .words = levels,
      .doc = "what it is for", .example = "level: strength"},
-    {"sum", TT_KEY_OWN, TT_NONE, .required = true, .doc = "loads and their factors",
+    {"sum", TT_KEY_OWN, .required = true, .doc = "loads and their factors",
      .example = "sum: {weight: 1.2, wind 90: 0.5}"},
-    {"imperfection", TT_KEY_OWN, TT_NONE, .doc = "none", .example = "imperfection: none"},
+    {"imperfection", TT_KEY_OWN, .doc = "none", .example = "imperfection: none"},
 };
 const tt_map tt_combination_map = {"a combination", COUNTED(combination), NULL};
 const tt_key tt_factor = {"sum", TT_KEY_NUMBER, .dimension = TT_Q_PURE, .least = -1000,

@@ -14,30 +14,37 @@
 
 typedef enum { TT_UNSAID, TT_NO, TT_YES } tt_answer;
 
+/** What was named or drawn for a limb or segment, if anything. */
+typedef struct {
+    bool said;
+    size_t metal;
+    const tt_node *node;
+} tt_said_metal;
+typedef struct {
+    bool said;
+    tt_member member;
+    const tt_node *node;
+} tt_said_member;
+typedef struct {
+    bool said;
+    tt_wind_on on;
+    double drag;
+    const char *because;
+} tt_said_wind;
+typedef struct {
+    bool said;
+    tt_vec3 to;
+} tt_said_faces;
+
 /** What may be said of a limb, of a segment, and in part of the bronze at large; a tt_given with
  *  origin 0 was not said. */
 typedef struct {
     tt_given wall, wall_to, surface, extra, casting_quality, turn, turn_to;
     tt_answer solid;
-    struct {
-        bool said;
-        size_t metal;
-    } alloy;
-    struct {
-        bool said;
-        tt_member member;
-        const tt_node *node;
-    } armature, armature_to;
-    struct {
-        bool said;
-        tt_wind_on on;
-        double drag;
-        const char *because;
-    } wind;
-    struct {
-        bool said;
-        tt_vec3 to;
-    } faces;
+    tt_said_metal alloy;
+    tt_said_member armature, armature_to;
+    tt_said_wind wind;
+    tt_said_faces faces;
 } tt_said;
 
 typedef struct {
@@ -49,6 +56,11 @@ typedef struct {
     tt_said said;
     const tt_node *rows, *joins;
 } tt_limb_draft;
+
+typedef struct {
+    tt_site site; /* first */
+    tt_answer indoors, open_to_public;
+} tt_site_draft;
 
 /** A segment of a limb or of the long form, before the piece's defaults are laid under it. */
 typedef struct {
@@ -97,13 +109,9 @@ struct tt_reader {
 
     tt_vec3 faces;
     tt_bronze_draft bronze;
-    struct {
-        bool said;
-        size_t metal;
-        const tt_node *node;
-    } grade;
+    tt_said_metal grade;
     tt_given loss, wall_factor;
-    unsigned default_loss[2], default_factor, default_spread; /* origins, once used */
+    bool spread_told; /* the default spread of walls stands among the origins */
     TT_LIST(tt_metal) own; /* `materials` */
     TT_LIST(tt_made) made; /* beside piece->points */
     TT_LIST(tt_draft) drafts;
@@ -194,13 +202,13 @@ size_t tt_metal_use(tt_reader *reader, const tt_node *node, const char *name, tt
 bool tt_take_outline(tt_reader *reader, const tt_node *node, tt_outline *out);
 /** Lays what is said more closely over what is said at large. */
 void tt_said_over(tt_said *under, const tt_said *over);
+/** Rules over what is said in one map: reasons due, a wall of what is solid. */
+void tt_check_said(tt_reader *reader, const tt_node *node, const tt_said *said);
 /** Drafts to segments, with the defaults. */
 void tt_finish_segments(tt_reader *reader);
 void tt_finish_joins(tt_reader *reader);
-/** Grade, loss and wall factor of a member of that segment. */
-void tt_finish_member(tt_reader *reader, const tt_draft *draft, tt_member *member);
-/** Told, false: the two ends of a segment cannot turn into each other. */
-bool tt_outlines_meet(tt_reader *reader, const tt_draft *draft);
+/** What is said of the armature, with grade, loss and wall factor. */
+tt_member tt_finish_member(tt_reader *reader, const tt_draft *draft);
 
 /* ---- steps of tt_piece_read ------------------------------------------------------------------ */
 
@@ -215,7 +223,7 @@ void tt_sha256(const char *text, size_t length, char out[65]);
 /* ---- readers named in the key table ---------------------------------------------------------- */
 
 tt_key_read tt_read_units, tt_read_scale, tt_read_date, tt_read_basis, tt_read_edition,
-    tt_read_faces, tt_read_materials, tt_read_bronze, tt_read_alloy, tt_read_armature_head,
+    tt_read_front, tt_read_faces, tt_read_materials, tt_read_bronze, tt_read_alloy, tt_read_armature_head,
     tt_read_grade, tt_read_armature, tt_read_site, tt_read_wind, tt_read_segment_wind,
     tt_read_points, tt_read_limbs, tt_read_segments, tt_read_rigid, tt_read_lumps, tt_read_stands,
     tt_read_loads, tt_read_combinations, tt_read_limits;

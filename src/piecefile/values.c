@@ -163,6 +163,19 @@ static void spread(tt_reader *reader, const tt_node *node, const tt_key *key, tt
                  key->name);
 }
 
+/* A wall of which no more is known: decision of this program, once among the origins. */
+static void default_spread(tt_reader *reader, const tt_key *key, tt_given *out)
+{
+    out->low = out->is * key->spread_low;
+    out->high = out->is * key->spread_high;
+    if (reader->spread_told) return;
+    reader->spread_told = true;
+    char words[60];
+    snprintf(words, sizeof words, "%g to %g of it", key->spread_low, key->spread_high);
+    tt_origin_default(reader, "bronze/wall", words,
+                      "no spread was given and nothing was weighed: assumption of this program");
+}
+
 tt_given tt_take_given(tt_reader *reader, const tt_node *node, const tt_key *key)
 {
     const char *because;
@@ -173,6 +186,8 @@ tt_given tt_take_given(tt_reader *reader, const tt_node *node, const tt_key *key
         spread(reader, node, key, &out);
     else if (value != node)
         refuse_spread(reader, node, key);
+    if (key->spread_low > 0 && !tt_tree_find(node, "low") && !tt_tree_find(node, "high"))
+        default_spread(reader, key, &out);
     out.origin = tt_origin_add(reader, value, value->kind == TT_SCALAR ? value->text : "", because);
     return out;
 }

@@ -102,7 +102,9 @@ static void take(tt_reader *reader, const tt_node *node, const tt_key *key, void
         else
             tt_wrong_shape(reader, node, key);
         break;
-    case TT_KEY_OWN: key->read(reader, node, key, field); break;
+    case TT_KEY_OWN:
+        if (key->read) key->read(reader, node, key, field);
+        break;
     case TT_KEY_UNREAD: break;
     }
 }

@@ -4,7 +4,6 @@
 #include "quantity/number.h"
 
 #include <string.h>
-#include <strings.h>
 
 enum { WORD = 16 };
 
@@ -29,10 +28,21 @@ static const struct {
     {"kN", "kg", "kN is force; write kg for a mass"},
 };
 
+static int lower(char c)
+{
+    return c >= 'A' && c <= 'Z' ? c - 'A' + 'a' : c;
+}
+
+static bool same_letters(const char *a, const char *b)
+{
+    while (*a && lower(*a) == lower(*b)) a++, b++;
+    return lower(*a) == lower(*b);
+}
+
 static const char *refused_hint(const char *word)
 {
     for (size_t i = 0; i < sizeof refused / sizeof *refused; i++) {
-        if (strcasecmp(refused[i].word, word) == 0) return refused[i].hint;
+        if (same_letters(refused[i].word, word)) return refused[i].hint;
     }
     return NULL;
 }
@@ -45,8 +55,9 @@ static const char *nearest(const char *word, tt_kind kind)
     size_t least = 4;
     for (const tt_unit_row *row = tt_unit_rows; row->symbol; row++) {
         const bool close = strlen(row->symbol) > 1 && tt_text_distance(word, row->symbol, 1) <= 1;
-        if (strcasecmp(word, row->symbol) != 0 && !close) continue;
-        const size_t cost = (strcasecmp(word, row->symbol) == 0 ? 0u : 2u) +
+        const bool capitals = same_letters(word, row->symbol);
+        if (!capitals && !close) continue;
+        const size_t cost = (capitals ? 0u : 2u) +
                             (tt_unit_same(&row->unit, &due) ? 0u : 1u);
         if (cost < least) {
             least = cost;

@@ -14,6 +14,11 @@ typedef struct {
     double number; /* without its sign */
 } reading;
 
+static bool is_digit(char c)
+{
+    return c >= '0' && c <= '9';
+}
+
 static bool no_unit(const reading *r, size_t start, tt_quantity *out)
 {
     const char *word = tt_kind_word(r->kind);
@@ -53,7 +58,7 @@ static bool feet_and_inches(reading *r, size_t length, tt_quantity *out)
 {
     const char *text = r->text;
     const size_t begin = r->at, second = begin + length + strspn(text + begin + length, " ");
-    if (length != 2 || memcmp(text + begin, "ft", 2) != 0 || !strchr("0123456789", text[second]))
+    if (length != 2 || memcmp(text + begin, "ft", 2) != 0 || !is_digit(text[second]))
         return tt_quantity_fail(out, TT_QUANTITY_UNKNOWN, begin, r->end - begin,
                                 "one unit behind the number; only 6 ft 2 1/2 in is written together");
     size_t at = second;
@@ -74,8 +79,8 @@ static bool with_unit(reading *r, tt_quantity *out)
 {
     const char *word = r->text + r->at;
     const size_t length = strcspn(word, " ");
-    const bool digit = strchr("023456789", word[0]) || (word[0] == '1' && word[1] != '/');
-    if (digit)
+    const bool inverse = word[0] == '1' && word[1] == '/' && !is_digit(word[2]);
+    if (is_digit(word[0]) && !inverse)
         return tt_quantity_fail(out, TT_QUANTITY_NUMBER, r->at, length,
                                 "one number: thousands without blanks, mixed numbers as 1 1/2");
     if (r->at + length < r->end) return feet_and_inches(r, length, out);

@@ -6,7 +6,7 @@
 
 #include "base/list.h"
 #include "base/pool.h"
-#include "source/source.h"
+#include "source/words.h"
 
 #include <stdbool.h>
 

@@ -16,6 +16,7 @@ static const double WEIGHT[HALF] = {0.1894506104550685, 0.1826034150449236, 0.16
                                     0.1495959888165767, 0.1246289712555339, 0.0951585116824928,
                                     0.0622535239386479, 0.0271524594117541};
 
+static const double ROOT = 0.57735026918962576451; /* 1 / sqrt(3), two Gauss points */
 static const double QUARTER_TURN = 1.57079632679489661923;
 
 typedef struct {
@@ -24,19 +25,27 @@ typedef struct {
 
 /** A point of the ellipse, and the du it stands for. */
 typedef struct {
-    double cos, sin, w, du;
+    double v, cos, sin, w, du;
 } node;
 
+static node node_at(const ellipse *e, double v, double dv)
+{
+    const double slope = sqrt(e->a / e->b);
+    const double c = slope * cos(v), s = sin(v), n = sqrt(c * c + s * s);
+    node at = {.v = v, .cos = c / n, .sin = s / n, .du = dv * slope / (n * n)};
+    const double across = e->a * at.sin, along = e->b * at.cos;
+    at.w = sqrt(across * across + along * along);
+    return at;
+}
+
+/* Of PANELS * NODES nodes between two v, in rising order. */
 static node node_of(const ellipse *e, double low, double high, int i)
 {
-    const double half = 0.5 * (high - low);
-    const int k = i % HALF;
-    const double v = low + half * (1.0 + (i < HALF ? -NODE[k] : NODE[k]));
-    const double slope = sqrt(e->a / e->b);
-    const double c = slope * cos(v), s = sin(v), n = hypot(c, s);
-    node at = {.cos = c / n, .sin = s / n, .du = half * WEIGHT[k] * slope / (n * n)};
-    at.w = hypot(e->a * at.sin, e->b * at.cos);
-    return at;
+    const double half = 0.5 * (high - low) / PANELS;
+    const int k = i % NODES, out = k < HALF ? HALF - 1 - k : k - HALF;
+    const double middle = low + half * (1 + 2 * (i / NODES));
+    const double v = middle + half * (k < HALF ? -NODE[out] : NODE[out]);
+    return node_at(e, v, half * WEIGHT[out]);
 }
 
 /* Where the curve at this depth leaves the major axis: w = depth a / b. 0: at its end, untrimmed.
@@ -59,20 +68,24 @@ static void add(tt_moments *sum, double size, double x, double y)
     sum->yy += y * y * size;
 }
 
+/* ds along the parallel curve. */
+static double stretch(const ellipse *e, const node *at, double depth)
+{
+    return (at->w - depth * e->a * e->b / (at->w * at->w)) * at->du;
+}
+
 /* A point at a depth, with a stretch of the curve there, times `depths` of depth. */
 static void add_at(tt_moments *sum, const ellipse *e, const node *at, double depth, double depths)
 {
-    const double ds = (at->w - depth * e->a * e->b / (at->w * at->w)) * at->du;
-    add(sum, ds * depths, at->cos * (e->a - depth * e->b / at->w),
+    add(sum, stretch(e, at, depth) * depths, at->cos * (e->a - depth * e->b / at->w),
         at->sin * (e->b - depth * e->a / at->w));
 }
 
 /* Two Gauss points a depth are exact: the integrand is of third degree in it. */
 static void add_depths(tt_moments *sum, const ellipse *e, const node *at, double depth)
 {
-    const double root = 0.57735026918962576451; /* 1 / sqrt(3) */
-    add_at(sum, e, at, 0.5 * depth * (1.0 - root), 0.5 * depth);
-    add_at(sum, e, at, 0.5 * depth * (1.0 + root), 0.5 * depth);
+    add_at(sum, e, at, 0.5 * depth * (1.0 - ROOT), 0.5 * depth);
+    add_at(sum, e, at, 0.5 * depth * (1.0 + ROOT), 0.5 * depth);
 }
 
 tt_strip tt_parallel_strip(double a, double b, double depth)
@@ -81,37 +94,26 @@ tt_strip tt_parallel_strip(double a, double b, double depth)
     const double start = trim(&e, depth);
     tt_strip strip = {.tip = depth};
     for (int i = 0; i < PANELS * NODES; i++) {
-        const double from = (double)(i / NODES) / PANELS, to = (double)(i / NODES + 1) / PANELS;
-        const double rest = QUARTER_TURN - start;
-        const node wall = node_of(&e, start + rest * from, start + rest * to, i % NODES);
-        const node gone = node_of(&e, start * from, start * to, i % NODES);
-        add_depths(&strip.wall, &e, &wall, depth);
-        add_depths(&strip.trimmed, &e, &gone, b * gone.w / a);
+        const node at = node_of(&e, start, QUARTER_TURN, i);
+        add_depths(&strip.wall, &e, &at, depth);
     }
-    if (start > 0.0) {
-        const double across = sqrt((a - b) * (a + b) * (b - depth) * (b + depth)) / b;
-        strip.tip = a - across;
+    if (start <= 0.0) return strip;
+    for (int i = 0; i < PANELS * NODES; i++) {
+        const node at = node_of(&e, 0.0, start, i);
+        add_depths(&strip.trimmed, &e, &at, b * at.w / a);
     }
+    strip.tip = a - sqrt((a - b) * (a + b) * (b - depth) * (b + depth)) / b;
     return strip;
 }
 
-static tt_moments line_between(const ellipse *e, double depth, double low, double high)
+/* Two Gauss points between neighbours among the nodes: 1e-9 of the whole. */
+static void add_stretch(tt_moments *sum, const ellipse *e, double depth, double from, double to)
 {
-    tt_moments sum = {0};
-    for (int i = 0; i < NODES; i++) {
-        const node at = node_of(e, low, high, i);
-        add_at(&sum, e, &at, depth, 1.0);
-    }
-    return sum;
-}
-
-static void add_moments(tt_moments *sum, const tt_moments *more)
-{
-    sum->size += more->size;
-    sum->x += more->x;
-    sum->y += more->y;
-    sum->xx += more->xx;
-    sum->yy += more->yy;
+    const double middle = 0.5 * (from + to), half = 0.5 * (to - from);
+    const node one = node_at(e, middle - ROOT * half, half);
+    const node other = node_at(e, middle + ROOT * half, half);
+    add_at(sum, e, &one, depth, 1.0);
+    add_at(sum, e, &other, depth, 1.0);
 }
 
 /* The flow q = V S / i in a wall of unit thickness, i the second moment of the line, S its first
@@ -121,27 +123,21 @@ static void add_moments(tt_moments *sum, const tt_moments *more)
 tt_midline tt_parallel_line(double a, double b, double depth)
 {
     const ellipse e = {a, b};
-    const double start = trim(&e, depth), step = (QUARTER_TURN - start) / PANELS;
+    const double start = trim(&e, depth);
     tt_midline mid = {.line = {0}};
-    for (int k = 0; k < PANELS; k++) {
-        const tt_moments part = line_between(&e, depth, start + k * step, start + (k + 1) * step);
-        add_moments(&mid.line, &part);
+    for (int i = 0; i < PANELS * NODES; i++) {
+        const node at = node_of(&e, start, QUARTER_TURN, i);
+        add_at(&mid.line, &e, &at, depth, 1.0);
     }
     tt_moments done = {0};
-    double flow_x = 0.0, flow_y = 0.0;
-    for (int k = 0; k < PANELS; k++) {
-        const double low = start + k * step, high = low + step;
-        for (int i = 0; i < NODES; i++) {
-            const node at = node_of(&e, low, high, i);
-            const double v = atan2(sqrt(a / b) * at.sin, at.cos);
-            const tt_moments part = line_between(&e, depth, low, v);
-            const double ds = (at.w - depth * a * b / (at.w * at.w)) * at.du;
-            const double x = done.x + part.x, y = mid.line.y - done.y - part.y;
-            flow_x += x * x * ds;
-            flow_y += y * y * ds;
-        }
-        const tt_moments part = line_between(&e, depth, low, high);
-        add_moments(&done, &part);
+    double reached = start, flow_x = 0.0, flow_y = 0.0;
+    for (int i = 0; i < PANELS * NODES; i++) {
+        const node at = node_of(&e, start, QUARTER_TURN, i);
+        add_stretch(&done, &e, depth, reached, at.v);
+        reached = at.v;
+        const double ds = stretch(&e, &at, depth), rest = mid.line.y - done.y;
+        flow_x += done.x * done.x * ds;
+        flow_y += rest * rest * ds;
     }
     mid.shear_x = mid.line.xx * mid.line.xx / (mid.line.size * flow_x);
     mid.shear_y = mid.line.yy * mid.line.yy / (mid.line.size * flow_y);

@@ -58,7 +58,8 @@ tt_section tt_section_solid(const tt_outline *outline, double nu);
 
 /** A hollow outline, one wall all round (of an ellipse the true parallel curve, trimmed). A wall
  *  that closes the outline gives the solid. Torsion: 4 Am^2 t/U + U t^3/3 on the mid-line (exact
- *  for a circle). */
+ *  for a circle), never more than the solid. Shear areas: a circle after Cowper (thin, nu = 0.3:
+ *  0.53 of the area), others by the energy of the shear flow (a thin circle would get 0.50). */
 tt_section tt_section_shell(const tt_outline *outline, double wall, double nu);
 
 /** Round tube (wall = od/2: a bar), outside diameter and wall in m. Exact. */

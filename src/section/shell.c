@@ -34,8 +34,9 @@ static tt_section turned(const tt_section *from)
 }
 
 /* Torsion from the area inside the mid-line and its length: EN 10210-2:2006 annex A, FROM MEMORY,
- * and Bredt's stress. Never more than the solid: to fill a hollow makes nothing softer, and near
- * the closing wall the mid-line of a flat section promises too much. */
+ * and Bredt's mean stress through the wall. Never more than the solid: to fill a hollow makes
+ * nothing softer, and near the closing wall the mid-line promises too much. The stress at the
+ * surface is higher than the mean: by about wall / (2 Am / U). */
 static void set_torsion(tt_section *section, const tt_section *solid, double inside, double length,
                         double wall)
 {

@@ -30,7 +30,8 @@ static yaml_mark_t place_of(const yaml_parser_t *parser, bool *began)
 {
     const bool marked = parser->error == YAML_SCANNER_ERROR || parser->error == YAML_PARSER_ERROR;
     const yaml_mark_t mark = marked ? parser->problem_mark : parser->mark;
-    *began = marked && parser->context && parser->eof && mark.index >= parser->mark.index;
+    const bool over = parser->eof && *parser->buffer.pointer == '\0'; /* no zero byte comes this far */
+    *began = marked && parser->context && over && mark.index >= parser->mark.index;
     return *began ? parser->context_mark : mark;
 }
 

@@ -47,8 +47,7 @@ static tt_status build(tt_builder *b, const char *text, size_t length)
 {
     yaml_parser_t parser;
     if (!yaml_parser_initialize(&parser)) return TT_E_NOMEM;
-    yaml_parser_set_encoding(&parser, YAML_UTF8_ENCODING);
-    yaml_parser_set_input_string(&parser, (const unsigned char *)text, length);
+    yaml_parser_set_input_string(&parser, (const unsigned char *)(length ? text : ""), length);
     const tt_status status = parse(&parser, b, text, length);
     yaml_parser_delete(&parser);
     return status;

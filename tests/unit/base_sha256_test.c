@@ -45,10 +45,32 @@ static void nothing_at_all(void **state)
     assert_string_equal(got, "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");
 }
 
+/* n times q; expected values by another implementation (Python's hashlib). */
+static void lengths_round_the_padding(void **state)
+{
+    (void)state;
+    static const struct {
+        size_t n;
+        const char *expected;
+    } rows[] = {
+        {55, "85528b5baff5639cb8e7daca79d085ac29ac0978e873ed7527158616b2b6c379"},
+        {56, "f8ce2f8d6990c639668fe404262f35ed72d8bb145ad6bae786af7284447386df"},
+        {63, "9b49777003a4143d8c3f4d3002eb631c6bda8b030a3ccc87f8a21d5f61c89e87"},
+        {64, "ee8e658590c9a5e119400a774415a01db104de1ee6e2c29ec69aa73ef46544d2"},
+        {65, "2b6c3f7f12b1b12fc5409626dc4e5302d8d37082cbeddea7755eac43aba039c8"},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+        char text[66] = {0};
+        memset(text, 'q', rows[i].n);
+        same(text, rows[i].expected);
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {cmocka_unit_test(published_examples),
                                        cmocka_unit_test(a_million_times_a),
-                                       cmocka_unit_test(nothing_at_all)};
+                                       cmocka_unit_test(nothing_at_all),
+                                       cmocka_unit_test(lengths_round_the_padding)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -62,7 +62,7 @@ static void solve_rule(const test_case *c)
 static void factors(void **state)
 {
     (void)state;
-    assert_int_equal(cases_run("basis", "rules.case", solve_rule), 24);
+    assert_int_equal(cases_run("basis", "rules.case", solve_rule), 25);
 }
 
 static void check_rule(const tt_rule *rule)

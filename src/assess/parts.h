@@ -1,0 +1,14 @@
+/* assess/parts.h - the last steps of a judgement. */
+#ifndef TT_ASSESS_PARTS_H
+#define TT_ASSESS_PARTS_H
+
+#include "assess/assessment.h"
+
+/** Mass three ways, equilibrium, energy, modes: what the run proves about itself. TT_E_NOT_FINITE
+ *  when a figure is not finite. */
+tt_status tt_assessment_prove(tt_assessment *assessment);
+
+/** Orders the findings, finds the governing one and the verdict. */
+tt_status tt_assessment_govern(tt_assessment *assessment);
+
+#endif

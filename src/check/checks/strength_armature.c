@@ -1,0 +1,75 @@
+/* check/checks/strength_armature.c - elastic stress in the armature against its design strength,
+ * at every cut, less what corrosion takes. Pa. The clauses of the member standards come apart. */
+#include "check/parts.h"
+
+#include <math.h>
+
+static const char name[] = "strength.armature";
+static const char *const assumes[] = {
+    "linear elastic, first yield; the member clauses (classes, buckling, interaction) are not in it",
+    "first order: what the piece gains by leaning is not in it", NULL};
+
+static double strength(const tt_check_input *in, size_t index, tt_steps *steps)
+{
+    const tt_segment *segment = &in->piece->segments.at[index];
+    const tt_metal *metal = &in->piece->metals.at[segment->armature.metal];
+    const tt_fact *yield = &metal->fact[TT_P_YIELD];
+    if (!yield->has) return 0.0;
+    if (steps) tt_step_add(steps, "f_y", NULL, yield->value, "Pa", &yield->source, NULL);
+    return in->basis->steel_strength(yield->value, metal->fact[TT_P_ULTIMATE].value, metal->stainless, steps);
+}
+
+static double use_at(const tt_loaded_cut *at)
+{
+    if (at->cut->armature.area <= 0.0) return -1.0;
+    const tt_forces on = tt_on_armature(at);
+    if (at->cut->armature_weak.area <= 0.0) return INFINITY;
+    const double f = strength(at->in, at->cut->segment, NULL);
+    return tt_section_stress(&at->cut->armature_weak, &on).equivalent / f;
+}
+
+static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *out)
+{
+    static const bool levels[TT_LEVELS] = {[TT_STRENGTH] = true, [TT_ACCIDENTAL] = true};
+    const tt_worst worst = tt_worst_of(in, segment, levels, use_at);
+    if (!worst.any) return TT_OK;
+    const tt_loaded_cut at = {in, &worst.cut, worst.carry, worst.whole};
+    const tt_forces on = tt_on_armature(&at);
+    tt_steps steps = tt_steps_start(out);
+    tt_steps_forces(&steps, &on);
+    tt_stress stress = {0};
+    double f = 0.0;
+    if (worst.cut.armature_weak.area > 0.0) {
+        stress = tt_section_stress(&worst.cut.armature_weak, &on);
+        tt_steps_stress(&steps, &worst.cut.armature_weak, &on, &stress);
+        f = strength(in, segment, &steps);
+    }
+    tt_finding finding = tt_finding_of(in, name, stress.equivalent, f, "Pa", "nothing is left of the wall after corrosion");
+    tt_finding_place(in, out, &worst, &finding);
+    finding.assumes = assumes;
+    return finding.where && tt_finding_add(out, finding, &steps) ? TT_OK : TT_E_NOMEM;
+}
+
+static tt_status run(const tt_check_input *in, tt_findings *out)
+{
+    bool any = false;
+    tt_status status = TT_OK;
+    for (size_t s = 0; s < in->piece->segments.n && status == TT_OK; s++) {
+        if (in->piece->segments.at[s].armature.form == TT_MEMBER_NONE) continue;
+        any = true;
+        status = judge(in, s, out);
+    }
+    if (any || status != TT_OK) return status;
+    return tt_inapplicable_add(out, name, "the piece has no armature") ? TT_OK : TT_E_NOMEM;
+}
+
+const tt_check tt_check_strength_armature = {
+    .name = name,
+    .title = "strength of the armature",
+    .explain = "The armature is taken as elastic. At every cut the axial force, bending, shear and "
+               "torsion that it carries give a normal and a shear stress; both at their largest are "
+               "joined by von Mises' rule and held against the design strength of the steel. In "
+               "'armature alone' it carries everything, in 'together' its share by stiffness. The "
+               "wall is less by the corrosion allowance.",
+    .source = TT_S_von_mises,
+    .run = run};

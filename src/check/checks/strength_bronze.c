@@ -1,0 +1,93 @@
+/* check/checks/strength_bronze.c - elastic stress in the bronze against min(f_y/1.5, f_u/2.5) x
+ * casting quality x seam efficiency, at every cut, with the low wall. Pa. */
+#include "check/parts.h"
+
+#include <math.h>
+
+static const char name[] = "strength.bronze";
+static const char *const assumes[] = {
+    "no structural standard covers cast bronze; the divisors are an assumption of this program",
+    "casting quality 0.80, at a neck that bronze carries alone with a use over half 0.50 (looked at only)",
+    "seams that are not described count as the alloy's seams do",
+    "the low wall all round; first order; local buckling is not in it", NULL};
+
+static const double quality_at_large = 0.80, quality_at_neck = 0.50, use_of_neck = 0.5;
+
+static double metal_strength(const tt_check_input *in, const tt_cut *cut, double quality, tt_steps *steps)
+{
+    const tt_metal *metal = &in->piece->metals.at[in->piece->segments.at[cut->segment].alloy];
+    const tt_fact *yield = &metal->fact[TT_P_YIELD], *ultimate = &metal->fact[TT_P_ULTIMATE];
+    if (!yield->has || !ultimate->has) return 0.0;
+    if (steps) {
+        tt_step_add(steps, "f_y", NULL, yield->value, "Pa", &yield->source, NULL);
+        tt_step_add(steps, "f_u", NULL, ultimate->value, "Pa", &ultimate->source, NULL);
+    }
+    return tt_bronze_strength(yield->value, ultimate->value, quality, tt_seam_at(in, cut), steps);
+}
+
+/* Quality as given, else 0.80; at a neck that the bronze carries alone, when more than half used,
+ * 0.50: a casting that was only looked at (decision on casting quality). */
+static double quality(const tt_check_input *in, const tt_cut *cut, double stress)
+{
+    const double given = in->piece->segments.at[cut->segment].casting_quality.is;
+    if (given > 0.0) return given;
+    if (!cut->neck || cut->armature.area > 0.0) return quality_at_large;
+    const double f = metal_strength(in, cut, quality_at_large, NULL);
+    return stress > use_of_neck * f ? quality_at_neck : quality_at_large;
+}
+
+static double use_at(const tt_loaded_cut *at)
+{
+    if (at->cut->bronze_weak.area <= 0.0) return -1.0;
+    const tt_forces on = tt_on_bronze(at);
+    const double stress = tt_section_stress(&at->cut->bronze_weak, &on).equivalent;
+    if (stress <= 0.0) return at->carry == TT_ALONE && at->cut->armature.area > 0.0 ? -1.0 : 0.0;
+    const double f = metal_strength(at->in, at->cut, quality(at->in, at->cut, stress), NULL);
+    return f > 0.0 ? stress / f : INFINITY;
+}
+
+static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *out)
+{
+    static const bool levels[TT_LEVELS] = {[TT_STRENGTH] = true, [TT_ACCIDENTAL] = true};
+    const tt_worst worst = tt_worst_of(in, segment, levels, use_at);
+    if (!worst.any) return TT_OK;
+    const tt_loaded_cut at = {in, &worst.cut, worst.carry, worst.whole};
+    const tt_forces on = tt_on_bronze(&at);
+    const tt_stress stress = tt_section_stress(&worst.cut.bronze_weak, &on);
+    tt_steps steps = tt_steps_start(out);
+    tt_steps_forces(&steps, &on);
+    tt_steps_stress(&steps, &worst.cut.bronze_weak, &on, &stress);
+    const double f = metal_strength(in, &worst.cut, quality(in, &worst.cut, stress.equivalent), &steps);
+    tt_finding finding = tt_finding_of(in, name, stress.equivalent, f, "Pa",
+                                       "a seam is possible here and this alloy's seams count nothing");
+    tt_finding_place(in, out, &worst, &finding);
+    if (!finding.default_key) {
+        finding.default_key = tt_default_key(in->piece, in->piece->segments.at[segment].casting_quality.origin);
+    }
+    finding.assumes = assumes;
+    return finding.where && tt_finding_add(out, finding, &steps) ? TT_OK : TT_E_NOMEM;
+}
+
+static tt_status run(const tt_check_input *in, tt_findings *out)
+{
+    bool any = false;
+    tt_status status = TT_OK;
+    for (size_t s = 0; s < in->piece->segments.n && status == TT_OK; s++) {
+        if (in->piece->segments.at[s].alloy == TT_NONE) continue;
+        any = true;
+        status = judge(in, s, out);
+    }
+    if (any || status != TT_OK) return status;
+    return tt_inapplicable_add(out, name, "the piece has no bronze") ? TT_OK : TT_E_NOMEM;
+}
+
+const tt_check tt_check_strength_bronze = {
+    .name = name,
+    .title = "strength of the bronze",
+    .explain = "The bronze shell is taken as elastic, with its wall at the low end of its spread. Its "
+               "stress at every cut, normal and shear at their largest joined by von Mises' rule, is "
+               "held against the smaller of yield over 1.5 and tensile strength over 2.5, times the "
+               "casting quality, times the efficiency of a seam where one is possible. Where an "
+               "armature carries, the bronze is judged for its share in 'together'.",
+    .source = TT_S_assumption,
+    .run = run};

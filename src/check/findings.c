@@ -1,0 +1,87 @@
+/* check/findings.c - writing findings: use, margin, and what holds. */
+#include "check/parts.h"
+
+#include <math.h>
+
+tt_finding tt_finding_of(const tt_check_input *in, const char *check, double demand,
+                         double resistance, const char *unit, const char *why)
+{
+    const double allowed = in->piece->limits.use.is;
+    tt_finding finding = {.check = check, .segment = TT_NONE, .demand = demand,
+                          .resistance = resistance, .unit = unit};
+    if (resistance > 0.0) {
+        finding.has_use = true;
+        finding.use = demand / resistance;
+        finding.margin = finding.use > 0.0 ? allowed / finding.use - 1.0 : INFINITY;
+        finding.holds = finding.use <= allowed;
+    } else {
+        finding.holds = false;
+        finding.why = why;
+    }
+    return finding;
+}
+
+tt_steps tt_steps_start(tt_findings *out)
+{
+    return (tt_steps){.pool = &out->pool};
+}
+
+bool tt_finding_add(tt_findings *out, tt_finding finding, tt_steps *steps)
+{
+    bool fits = !steps->failed;
+    if (steps->list.n) {
+        tt_step *kept = tt_pool_take(&out->pool, steps->list.n, sizeof *kept);
+        for (size_t i = 0; kept && i < steps->list.n; i++) kept[i] = steps->list.at[i];
+        finding.steps = kept;
+        finding.steps_n = kept ? steps->list.n : 0;
+        fits = fits && kept;
+    }
+    tt_list_clear(&steps->list);
+    return fits && tt_list_push(&out->list, finding);
+}
+
+bool tt_unchecked_add(tt_findings *out, tt_unchecked entry)
+{
+    return tt_list_push(&out->unchecked, entry);
+}
+
+bool tt_inapplicable_add(tt_findings *out, const char *check, const char *why)
+{
+    return tt_list_push(&out->inapplicable, (tt_inapplicable){check, why});
+}
+
+void tt_findings_clear(tt_findings *findings)
+{
+    tt_list_clear(&findings->list);
+    tt_list_clear(&findings->unchecked);
+    tt_list_clear(&findings->inapplicable);
+    tt_pool_clear(&findings->pool);
+}
+
+const char *tt_default_key(const tt_piece *piece, unsigned origin)
+{
+    const tt_origin *from = &piece->origins.at[origin];
+    return from->kind == TT_ORIGIN_DEFAULT ? from->key : NULL;
+}
+
+/* With no variable action it is the weight that leads: its magnitude comes from what multiplies the
+ * bronze. A wind's or an own load's magnitude is always given. */
+const char *tt_default_behind(const tt_check_input *in, const tt_worst *worst)
+{
+    if (worst->together->leading != TT_NONE) return NULL;
+    const tt_segment *segment = &in->piece->segments.at[worst->cut.segment];
+    const char *key = tt_default_key(in->piece, segment->wall.origin);
+    if (!key && !segment->solid) key = tt_default_key(in->piece, segment->surface.origin);
+    return key ? key : tt_default_key(in->piece, segment->extra.origin);
+}
+
+void tt_finding_place(const tt_check_input *in, tt_findings *out, const tt_worst *worst, tt_finding *finding)
+{
+    finding->where = tt_piece_where(in->piece, &out->pool, worst->cut.segment, worst->cut.x);
+    finding->segment = worst->cut.segment;
+    finding->x = worst->cut.x;
+    finding->combination = worst->together->name;
+    finding->pattern = tt_pattern_name[worst->pattern];
+    finding->model = tt_model_name[worst->carry];
+    finding->default_key = tt_default_behind(in, worst);
+}

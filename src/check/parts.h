@@ -1,0 +1,69 @@
+/* check/parts.h - what checks share: writing a finding, and searching the worst cut of a segment. */
+#ifndef TT_CHECK_PARTS_H
+#define TT_CHECK_PARTS_H
+
+#include "check/check.h"
+
+/** A finding with use, margin and verdict from demand, resistance and the limit of use. A
+ *  resistance of nothing under a demand falls short without a use: `why` says it. */
+tt_finding tt_finding_of(const tt_check_input *in, const char *check, double demand,
+                         double resistance, const char *unit, const char *why);
+
+/** Steps for a finding: started on the findings' pool, moved into the finding. */
+tt_steps tt_steps_start(tt_findings *out);
+bool tt_finding_add(tt_findings *out, tt_finding finding, tt_steps *steps);
+
+bool tt_unchecked_add(tt_findings *out, tt_unchecked entry);
+bool tt_inapplicable_add(tt_findings *out, const char *check, const char *why);
+
+/** A cut with all that acts on it. */
+typedef struct {
+    const tt_check_input *in;
+    const tt_cut *cut;
+    int carry;
+    tt_forces whole; /* section forces of the cut */
+} tt_loaded_cut;
+
+/** use of a part at a loaded cut; negative where the part is not asked there. INFINITY where there
+ *  is a demand and no resistance. */
+typedef double tt_use_fn(const tt_loaded_cut *at);
+
+/** The worst of a segment: over cuts, both carry models, combinations of the accepted levels,
+ *  heavy and light weight; then one parabola step between the worst cut and its neighbours. */
+typedef struct {
+    bool any;
+    double use;
+    tt_cut cut; /* a copy: it may lie between the model's cuts */
+    int carry, pattern;
+    const tt_combination *together;
+    tt_forces whole;
+} tt_worst;
+
+tt_worst tt_worst_of(const tt_check_input *in, size_t segment, const bool levels[TT_LEVELS],
+                     tt_use_fn *use_at);
+
+/** The share of a part in the section forces (N, Vy, Vz, T, My, Mz). */
+tt_forces tt_shared(const tt_forces *whole, const double share[6]);
+
+/** Efficiency of the bronze at a cut: 1, or that of its alloy's seams where one is possible. */
+double tt_seam_at(const tt_check_input *in, const tt_cut *cut);
+
+/** What the bronze, and the armature, of a cut must take in a carry model. */
+tt_forces tt_on_bronze(const tt_loaded_cut *at);
+tt_forces tt_on_armature(const tt_loaded_cut *at);
+
+/** Fills where, segment, x, combination, pattern and model of a finding from the worst. */
+void tt_finding_place(const tt_check_input *in, tt_findings *out, const tt_worst *worst, tt_finding *finding);
+
+/** Lines on the section forces and on the stress of a part. */
+void tt_steps_forces(tt_steps *steps, const tt_forces *on_part);
+void tt_steps_stress(tt_steps *steps, const tt_section *section, const tt_forces *on_part, const tt_stress *stress);
+
+/** Key of the leading action's magnitude when it is a default; NULL. */
+const char *tt_default_behind(const tt_check_input *in, const tt_worst *worst);
+const char *tt_default_key(const tt_piece *piece, unsigned origin);
+
+/** Everything that a whole judgement needs and this version does not compute. */
+tt_status tt_unchecked_find(const tt_check_input *in, tt_findings *out);
+
+#endif

@@ -1,0 +1,155 @@
+/* check/unchecked.c - what this version does not compute, by name, with what it would take. Nothing
+ * that a piece needs may be left out of a judgement in silence. */
+#include "check/parts.h"
+
+#include <math.h>
+
+typedef bool when_fn(const tt_check_input *in);
+
+static bool always(const tt_check_input *in)
+{
+    (void)in;
+    return true;
+}
+
+static bool outdoors(const tt_check_input *in)
+{
+    return !in->piece->site.indoors;
+}
+
+static bool wind_unsaid(const tt_check_input *in)
+{
+    return outdoors(in) && !in->piece->site.wind.given && !in->piece->site.wind.ruled_out;
+}
+
+static bool hollow_bronze(const tt_check_input *in)
+{
+    for (size_t i = 0; i < in->piece->segments.n; i++) {
+        const tt_segment *segment = &in->piece->segments.at[i];
+        if (segment->outline.kind != TT_OUTLINE_NONE && !segment->solid) return true;
+    }
+    return false;
+}
+
+static bool armature_in_bronze(const tt_check_input *in)
+{
+    for (size_t i = 0; i < in->piece->segments.n; i++) {
+        const tt_segment *segment = &in->piece->segments.at[i];
+        if (segment->armature.form != TT_MEMBER_NONE && segment->outline.kind != TT_OUTLINE_NONE) return true;
+    }
+    return false;
+}
+
+static bool seams(const tt_check_input *in)
+{
+    for (size_t i = 0; i < in->model->cuts.n; i++) {
+        const tt_cut *cut = &in->model->cuts.at[i];
+        if (cut->seam_possible && cut->bronze.area > 0.0) return true;
+    }
+    return false;
+}
+
+static bool flat_limbs(const tt_check_input *in)
+{
+    if (in->actions->winds == 0) return false;
+    for (size_t i = 0; i < in->piece->segments.n; i++) {
+        const tt_outline *from = &in->piece->segments.at[i].outline, *to = &in->piece->segments.at[i].outline_to;
+        if (fmax(from->wide, from->deep) > 3.0 * fmin(from->wide, from->deep)) return true;
+        if (fmax(to->wide, to->deep) > 3.0 * fmin(to->wide, to->deep)) return true;
+    }
+    return false;
+}
+
+static bool swings_by_hand(const tt_check_input *in)
+{
+    for (int carry = 0; carry < TT_MODELS; carry++) {
+        const tt_modes *modes = &in->solution->modes[carry];
+        for (size_t i = 0; i < modes->n; i++) {
+            if (modes->at[i].frequency >= 1.0 && modes->at[i].frequency <= 5.0) return true;
+        }
+    }
+    return false;
+}
+
+typedef struct {
+    const char *check, *why, *give;
+    bool needed;
+    when_fn *when;
+} row;
+
+static const char later[] = "this version does not compute it";
+
+static const row rows[] = {
+    {"wind", "site says nothing of the wind", "site: {wind: {basic_speed: ..., terrain or exposure: ...}}, or wind: none", true, wind_unsaid},
+    {"wind.flats", "wind square to a flat limb, off its middle: this version does not compute it", NULL, true, flat_limbs},
+    {"wind.torsion", "wind on one side of the piece only: this version does not compute it", NULL, true, outdoors},
+    {"earthquake", later, NULL, true, always},
+    {"people", "people who climb, hang or push: this version does not compute it", "a load of your own: loads: [{case: ..., kind: variable, at: ..., force: ...}]", true, always},
+    {"ice", later, NULL, true, outdoors},
+    {"snow", later, NULL, true, outdoors},
+    {"heat", later, NULL, true, outdoors},
+    {"weight.patterns", "weight heavy on one side and light on the other: this version takes all heavy and all light", NULL, true, always},
+    {"stability", "second order and buckling: this version is linear", NULL, true, always},
+    {"member.buckling", later, NULL, true, always},
+    {"local.buckling", later, NULL, true, hollow_bronze},
+    {"follow", "whether the bronze cracks before the armature is spent: this version does not compute it", NULL, false, armature_in_bronze},
+    {"base spring", "how far the base turns under the stands: this version takes them as held as written", NULL, true, always},
+    {"anchors", "what holds the stands in the ground: not described", NULL, true, always},
+    {"seams", "seams of the bronze that nobody described: taken as the alloy's seams count", NULL, true, seams},
+    {"shaking", "it can be shaken by hand (a mode between 1 and 5 Hz): a static push does not cover this", NULL, false, swings_by_hand},
+};
+
+/* Largest bending moment of a cut over the strength combinations, armature alone, heavy: N.m. */
+static double moment_at(const tt_check_input *in, size_t cut)
+{
+    double most = 0.0;
+    for (size_t i = 0; i < in->combinations->n; i++) {
+        if (in->combinations->at[i].level != TT_STRENGTH) continue;
+        const tt_forces f = tt_superpose(in->solution, TT_ALONE, &in->combinations->at[i], TT_HEAVY, cut);
+        most = fmax(most, hypot(f.my, f.mz));
+    }
+    return most;
+}
+
+static bool armature_goes_on(const tt_piece *piece, size_t index, size_t point)
+{
+    for (size_t i = 0; i < piece->stands.n; i++) {
+        if (piece->stands.at[i].at == point) return true;
+    }
+    for (size_t i = 0; i < piece->segments.n; i++) {
+        const tt_segment *other = &piece->segments.at[i];
+        if (i == index || (other->from != point && other->to != point)) continue;
+        if (other->armature.form != TT_MEMBER_NONE) return true;
+    }
+    return false;
+}
+
+static bool transfer(const tt_check_input *in, tt_findings *out)
+{
+    for (size_t s = 0; s < in->piece->segments.n; s++) {
+        const tt_segment *segment = &in->piece->segments.at[s];
+        if (segment->armature.form == TT_MEMBER_NONE || segment->outline.kind == TT_OUTLINE_NONE) continue;
+        for (int end = 0; end < 2; end++) {
+            const size_t point = end ? segment->to : segment->from;
+            if (armature_goes_on(in->piece, s, point)) continue;
+            const size_t cut = end ? in->model->first_cut[s + 1] - 1 : in->model->first_cut[s];
+            const tt_unchecked entry = {.check = "transfer", .where = in->piece->points.at[point].name,
+                                        .why = "the armature ends here and what it carries must pass to the bronze through welds or pins that nobody described; the bending moment alone is the demand told",
+                                        .needed = true, .has_demand = true,
+                                        .demand = moment_at(in, cut), .unit = "N.m"};
+            if (!tt_unchecked_add(out, entry)) return false;
+        }
+    }
+    return true;
+}
+
+tt_status tt_unchecked_find(const tt_check_input *in, tt_findings *out)
+{
+    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+        if (!rows[i].when(in)) continue;
+        const tt_unchecked entry = {.check = rows[i].check, .where = "the whole piece", .why = rows[i].why,
+                                    .give = rows[i].give, .needed = rows[i].needed};
+        if (!tt_unchecked_add(out, entry)) return TT_E_NOMEM;
+    }
+    return transfer(in, out) ? TT_OK : TT_E_NOMEM;
+}

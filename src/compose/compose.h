@@ -1,0 +1,17 @@
+/* compose/compose.h - from an assessment, or from the built-in tables, to a document. All wording
+ * of the results lives in this module. */
+#ifndef TT_COMPOSE_COMPOSE_H
+#define TT_COMPOSE_COMPOSE_H
+
+#include "assess/assessment.h"
+#include "report/report.h"
+
+/** The result of `check`, in the order that a reader needs it; with the lines of calculation of
+ *  every check when `steps`. The document lends from the assessment. TT_E_NOMEM. */
+tt_status tt_compose_check(const tt_assessment *assessment, bool steps, tt_report *out);
+
+/** A built-in table: NULL lists the tables, name NULL gives all rows. TT_E_INPUT for an unknown
+ *  table or name, said in diags with the nearest; TT_E_NOMEM. */
+tt_status tt_compose_stock(const char *table, const char *name, tt_diags *diags, tt_report *out);
+
+#endif

@@ -1,0 +1,65 @@
+/* compose/envelope.c - worst of all: reactions of a stand, and the largest level movement, over
+ * loads together, carry models and patterns of weight. N, N.m, m. */
+#include "compose/parts.h"
+
+#include <math.h>
+
+static double worse(double a, double b)
+{
+    return b > a ? b : a;
+}
+
+static int patterns(const tt_combination *together)
+{
+    return together->patterned ? TT_PATTERNS : TT_NOMINAL + 1;
+}
+
+static void press(tt_press *worst, const double reaction[6])
+{
+    worst->any = true;
+    worst->down = worse(worst->down, reaction[2]);
+    worst->up = worse(worst->up, -reaction[2]);
+    worst->level = worse(worst->level, hypot(reaction[0], reaction[1]));
+    worst->tilt = worse(worst->tilt, hypot(reaction[3], reaction[4]));
+    worst->twist = worse(worst->twist, fabs(reaction[5]));
+}
+
+tt_press tt_press_of(const tt_assessment *a, size_t stand, tt_level level)
+{
+    tt_press worst = {0};
+    const size_t node = a->piece->stands.at[stand].at; /* points are the first nodes */
+    for (size_t i = 0; i < a->combinations.n; i++) {
+        const tt_combination *together = &a->combinations.at[i];
+        if (together->level != level) continue;
+        for (int k = 0; k < TT_MODELS * patterns(together); k++) {
+            double reaction[6];
+            tt_superpose_reaction(&a->solution, k % TT_MODELS, together, k / TT_MODELS, node, reaction);
+            press(&worst, reaction);
+        }
+    }
+    return worst;
+}
+
+static void swing(const tt_assessment *a, const tt_combination *together, size_t point, tt_swing *worst)
+{
+    for (int k = 0; k < TT_MODELS * patterns(together); k++) {
+        double move[6];
+        tt_superpose_move(&a->solution, k % TT_MODELS, together, k / TT_MODELS, point, move);
+        const double level = hypot(move[0], move[1]);
+        if (level > worst->move) {
+            *worst = (tt_swing){level, point, together->name, tt_model_name[k % TT_MODELS]};
+        }
+    }
+}
+
+tt_swing tt_swing_of(const tt_assessment *a)
+{
+    tt_swing worst = {0};
+    for (size_t i = 0; i < a->combinations.n; i++) {
+        const tt_combination *together = &a->combinations.at[i];
+        for (size_t p = 0; together->level == TT_SERVICE && p < a->piece->points.n; p++) {
+            swing(a, together, p, &worst);
+        }
+    }
+    return worst;
+}

@@ -1,0 +1,56 @@
+/* compose/parts.h - the sections of the result, one file each, and the words that they share. */
+#ifndef TT_COMPOSE_PARTS_H
+#define TT_COMPOSE_PARTS_H
+
+#include "compose/compose.h"
+
+void tt_compose_verdict(const tt_assessment *a, tt_report *out);
+void tt_compose_weight(const tt_assessment *a, tt_report *out);
+void tt_compose_tightest(const tt_assessment *a, tt_report *out);
+void tt_compose_steps(const tt_assessment *a, tt_report *out);
+void tt_compose_sway(const tt_assessment *a, tt_report *out);
+void tt_compose_reactions(const tt_assessment *a, tt_report *out);
+void tt_compose_missing(const tt_assessment *a, tt_report *out);
+void tt_compose_given(const tt_assessment *a, tt_report *out);
+void tt_compose_cautions(const tt_assessment *a, tt_report *out);
+
+/* ---- words ------------------------------------------------------------------------------------ */
+
+/** An SI value in the reader's unit. `unit` is the SI unit's name ("" for a plain number). */
+const char *tt_say(tt_report *out, double value, const char *unit, tt_unit_system system);
+
+/** The title of a check, its name where it has none. */
+const char *tt_say_check(const char *name);
+
+/** Use in whole per cent, rounded up; with a decimal more where whole ones would contradict the
+ *  judgement. " of 90 % allowed" behind it when less than all is allowed. "none" without a use. */
+const char *tt_say_use(tt_report *out, const tt_finding *finding, double allowed);
+
+/** Margin in whole per cent, rounded down, and never 0 for what falls short. */
+const char *tt_say_margin(tt_report *out, const tt_finding *finding);
+
+/** "6.10 sup: ... (heavy weight, armature alone)"; "" where no load is in it. */
+const char *tt_say_loads(tt_report *out, const tt_finding *finding);
+
+/** "35 deg" of a level direction, counted as a wind is: 0 towards +x, 90 towards +y. */
+const char *tt_say_bearing(tt_report *out, tt_vec3 way);
+
+/* ---- worst of all ----------------------------------------------------------------------------- */
+
+/** What a stand presses on the ground with: the worst of each by itself, over all loads together of
+ *  one level, both carry models and the patterns of weight. N, N.m. */
+typedef struct {
+    bool any; /* there are loads together of this level */
+    double down, up, level, tilt, twist;
+} tt_press;
+tt_press tt_press_of(const tt_assessment *a, size_t stand, tt_level level);
+
+/** The largest level movement of a named place under loads together of the service level. */
+typedef struct {
+    double move; /* m; 0 when nothing moves or there are no such loads */
+    size_t point;
+    const char *combination, *model;
+} tt_swing;
+tt_swing tt_swing_of(const tt_assessment *a);
+
+#endif

@@ -1,0 +1,86 @@
+/* compose/sway.c - how far the piece sways, and how it swings by itself. */
+#include "compose/parts.h"
+
+#include <math.h>
+
+enum { TOLD = 3 };
+static const double SHARE_TOLD = 0.1; /* of the weight: a mode that carries less is not told */
+
+static const char *rate(double frequency, tt_report *out)
+{
+    const int decimals = frequency < 1.0 ? 2 : frequency < 10.0 ? 1 : 0;
+    return tt_report_text(out, "%.*f times a second", decimals, frequency);
+}
+
+/* Where the front is, when all segments agree on +x, -x, +y or -y: 0 along x, 1 along y, else -1. */
+static int front(const tt_piece *piece)
+{
+    int along = -1;
+    for (size_t i = 0; i < piece->segments.n; i++) {
+        const tt_vec3 f = piece->segments.at[i].faces;
+        const int axis = fabs(f.x) > 0.999 ? 0 : fabs(f.y) > 0.999 ? 1 : -1;
+        if (axis < 0 || (along >= 0 && axis != along)) return -1;
+        along = axis;
+    }
+    return along;
+}
+
+/* Of a mode's shares of the weight along x, y, z: the words and the share that they carry. */
+static const char *motion(const tt_piece *piece, const double share[3], double *carried)
+{
+    const double level = share[0] + share[1];
+    *carried = level > share[2] ? level : share[2];
+    if (*carried < 0.01) return "twists";
+    if (share[2] > level) return "nods up and down";
+    const int along = front(piece);
+    if (along < 0) return "sways";
+    if (share[along] >= 0.75 * level) return "sways forward";
+    return share[along] <= 0.25 * level ? "sways sideways" : "sways aslant";
+}
+
+/* Shares of the whole weight: the frame gives them of what can move. */
+static void shares(const tt_assessment *a, const tt_modes *modes, const tt_mode *mode, double share[3])
+{
+    const double whole = tt_model_mass(a->model, TT_NOMINAL);
+    for (int k = 0; k < 3; k++) {
+        share[k] = whole > 0.0 ? mode->mass_fraction[k] * modes->free_mass[k] / whole : 0.0;
+    }
+}
+
+static void say_mode(const tt_assessment *a, const tt_modes *modes, size_t i, bool always, tt_report *out)
+{
+    double share[3], carried;
+    shares(a, modes, &modes->at[i], share);
+    const char *how = motion(a->piece, share, &carried);
+    if (!always && carried < SHARE_TOLD) return;
+    tt_report_run(out, false, tt_report_text(out, " It %s %s, carrying %.0f %% of the weight.", how,
+                                             rate(modes->at[i].frequency, out), carried * 100.0));
+}
+
+/* The lowest modes of the softer carry model. */
+static void swings(const tt_assessment *a, tt_report *out)
+{
+    const tt_modes *both = a->solution.modes;
+    if (!both[TT_ALONE].n || !both[TT_TOGETHER].n) return;
+    const int soft = both[TT_ALONE].at[0].frequency <= both[TT_TOGETHER].at[0].frequency ? TT_ALONE : TT_TOGETHER;
+    tt_report_paragraph(out);
+    tt_report_run(out, false, tt_report_text(out, "In the softer carry model (%s):", tt_model_name[soft]));
+    for (size_t i = 0; i < both[soft].n && i < TOLD; i++) say_mode(a, &both[soft], i, i == 0, out);
+    tt_report_run(out, false, tt_report_text(out, " In the stiffer one the lowest is %s.",
+                                             rate(both[TT_MODELS - 1 - soft].at[0].frequency, out)));
+}
+
+void tt_compose_sway(const tt_assessment *a, tt_report *out)
+{
+    const tt_swing worst = tt_swing_of(a);
+    tt_report_heading(out, 2, "Sway");
+    if (worst.combination) {
+        tt_report_say(out, tt_report_text(out, "Sways most at %s: %s level, under %s (%s).",
+                                          a->piece->points.at[worst.point].name,
+                                          tt_say(out, worst.move, "m", a->piece->report),
+                                          worst.combination, worst.model));
+    } else {
+        tt_report_say(out, "No place moves level under any loads together of the service level.");
+    }
+    swings(a, out);
+}

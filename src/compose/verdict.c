@@ -1,0 +1,80 @@
+/* compose/verdict.c - the verdict in one sentence: governing place, load, percentage; and whether a
+ * default decides it. */
+#include "compose/parts.h"
+
+#include <string.h>
+
+static size_t needed(const tt_assessment *a)
+{
+    size_t n = 0;
+    for (size_t i = 0; i < a->findings.unchecked.n; i++) n += a->findings.unchecked.at[i].needed;
+    return n;
+}
+
+static const char *things_not_checked(const tt_assessment *a, tt_report *out)
+{
+    const size_t n = needed(a);
+    return n == 1 ? "1 thing was not" : tt_report_text(out, "%zu things were not", n);
+}
+
+/* What stands before the governing place. */
+static const char *opening(const tt_assessment *a, tt_report *out)
+{
+    const bool place = a->governing != TT_NONE;
+    switch (a->verdict) {
+    case TT_FALLS_SHORT: return place ? "Falls short: " : "Falls short.";
+    case TT_HOLDS: return place ? "Holds; tightest " : "Holds.";
+    case TT_NOT_CHECKED: break;
+    }
+    if (!place) return tt_report_text(out, "Nothing could be judged; %s checked.", things_not_checked(a, out));
+    return tt_report_text(out, "What was checked holds; %s. Tightest ", things_not_checked(a, out));
+}
+
+static const char *figure(const tt_assessment *a, const tt_finding *finding, tt_report *out)
+{
+    const char *what = tt_say_check(finding->check);
+    const char *loads = tt_say_loads(out, finding);
+    const char *under = *loads ? " under " : "";
+    if (!finding->has_use) {
+        return tt_report_text(out, ", %s%s%s: %s.", what, under, loads,
+                              finding->why ? finding->why : "no use can be told");
+    }
+    return tt_report_text(out, ", %s: use %s%s%s, margin %s.", what,
+                          tt_say_use(out, finding, a->piece->limits.use.is), under, loads,
+                          tt_say_margin(out, finding));
+}
+
+static const tt_origin *default_of(const tt_piece *piece, const char *key)
+{
+    for (size_t i = 0; i < piece->origins.n; i++) {
+        const tt_origin *origin = &piece->origins.at[i];
+        if (origin->kind == TT_ORIGIN_DEFAULT && origin->key && strcmp(origin->key, key) == 0) return origin;
+    }
+    return NULL;
+}
+
+static void decided_by(const tt_assessment *a, tt_report *out)
+{
+    const char *key = a->decided_by_default;
+    if (!key) return;
+    const tt_origin *origin = default_of(a->piece, key);
+    const char *value = origin && origin->written ? tt_report_text(out, ", %s", origin->written) : "";
+    tt_report_run(out, false,
+                  tt_report_text(out, " A default decides this: %s%s. Nobody gave that value; "
+                                      "give it, and the judgement is about this piece.", key, value));
+}
+
+void tt_compose_verdict(const tt_assessment *a, tt_report *out)
+{
+    tt_report_paragraph(out);
+    tt_report_run(out, false, opening(a, out));
+    if (a->governing != TT_NONE) {
+        const tt_finding *finding = &a->findings.list.at[a->governing];
+        tt_report_run(out, true, finding->where);
+        tt_report_run(out, false, figure(a, finding, out));
+    }
+    decided_by(a, out);
+    if (a->verdict == TT_FALLS_SHORT && needed(a) > 0) {
+        tt_report_run(out, false, tt_report_text(out, " Besides, %s checked.", things_not_checked(a, out)));
+    }
+}

@@ -1,0 +1,76 @@
+/* compose/weight.c - weight with its spread and limit, and where the centre of mass stands over the
+ * sole, in full size and, when scaled, in millimetres of the maquette. */
+#include "compose/parts.h"
+
+static const char *mass(const tt_assessment *a, double kg, tt_report *out)
+{
+    return tt_say(out, kg, "kg", a->piece->report);
+}
+
+static const char *against_limit(const tt_assessment *a, tt_report *out)
+{
+    const double limit = a->piece->limits.mass.is;
+    const double is = tt_model_mass(a->model, TT_NOMINAL), high = tt_model_mass(a->model, TT_HEAVY);
+    if (!a->piece->limits.has_mass) return "";
+    const char *said = mass(a, limit, out);
+    if (is > limit) return tt_report_text(out, " Over the limit of %s by %s.", said, mass(a, is - limit, out));
+    if (high > limit) {
+        return tt_report_text(out, " Within the limit of %s at the nominal walls, over it by %s at the "
+                                   "thickest.", said, mass(a, high - limit, out));
+    }
+    return tt_report_text(out, " Within the limit of %s.", said);
+}
+
+static void weight(const tt_assessment *a, tt_report *out)
+{
+    const tt_weight *w = &a->model->weight[TT_NOMINAL];
+    tt_report_say(out, tt_report_text(out, "Weight %s, by the spread of the bronze %s to %s: bronze %s, "
+                                           "armature %s, lumps %s.%s",
+                                      mass(a, tt_model_mass(a->model, TT_NOMINAL), out),
+                                      mass(a, tt_model_mass(a->model, TT_LIGHT), out),
+                                      mass(a, tt_model_mass(a->model, TT_HEAVY), out),
+                                      mass(a, w->bronze, out), mass(a, w->armature, out),
+                                      mass(a, w->lumps, out), against_limit(a, out)));
+}
+
+/* A length, with its millimetres on the maquette behind it when the piece is scaled. */
+static const char *length(const tt_assessment *a, double m, tt_report *out)
+{
+    const char *full = tt_say(out, m, "m", a->piece->report);
+    if (a->piece->scale == 1.0) return full;
+    return tt_report_text(out, "%s (%.1f mm on the maquette)", full, m * 1000.0 / a->piece->scale);
+}
+
+static void centre(const tt_assessment *a, tt_report *out)
+{
+    const tt_vec3 c = a->model->centre[TT_NOMINAL];
+    tt_report_say(out, tt_report_text(out, "Centre of mass at x = %s, y = %s, z = %s.", length(a, c.x, out),
+                                      length(a, c.y, out), length(a, c.z, out)));
+}
+
+static void over_sole(const tt_assessment *a, tt_report *out)
+{
+    const tt_balance *b = &a->balance;
+    const bool inside = b->edge_distance >= 0.0;
+    const char *distance = length(a, inside ? b->edge_distance : -b->edge_distance, out);
+    const char *way = tt_say_bearing(out, b->edge_way);
+    const char *drawn = tt_say(out, b->drawn_in, "m", a->piece->report);
+    tt_report_say(out, tt_report_text(
+        out, inside ? "It stands over the sole, %s inside the nearest edge, which lies towards %s (0 deg is +x, "
+                      "90 deg is +y); the edges are drawn in by %s."
+                    : "It stands outside the sole, %s beyond the nearest edge, which lies towards %s (0 deg is "
+                      "+x, 90 deg is +y); the edges are drawn in by %s.", distance, way, drawn));
+    if (!b->combination) return;
+    const tt_finding told = {.has_use = true, .use = b->use, .holds = b->use <= 1.0};
+    tt_report_say(out, tt_report_text(out, "Told, not judged: not held down, it would need %s of what its weight "
+                                           "restores against tipping, under %s.",
+                                      tt_say_use(out, &told, 1.0), b->combination));
+}
+
+void tt_compose_weight(const tt_assessment *a, tt_report *out)
+{
+    tt_report_heading(out, 2, "Weight and balance");
+    weight(a, out);
+    centre(a, out);
+    if (a->balance.applies) over_sole(a, out);
+}

@@ -1,0 +1,85 @@
+/* compose/words.c - numbers and names in the words of the report. */
+#include "compose/parts.h"
+
+#include <math.h>
+#include <string.h>
+
+enum { DIGITS = 3 };
+
+static tt_kind kind_of(const char *unit)
+{
+    int kind = 0;
+    while (kind < TT_Q_COUNT && strcmp(tt_kind_si((tt_kind)kind), unit) != 0) kind++;
+    return (tt_kind)kind;
+}
+
+const char *tt_say(tt_report *out, double value, const char *unit, tt_unit_system system)
+{
+    const tt_kind kind = kind_of(unit ? unit : "");
+    if (kind == TT_Q_COUNT) return tt_report_text(out, "%.*g %s", DIGITS, value, unit);
+    tt_text words = {0};
+    tt_quantity_write(&words, value, kind, system, DIGITS);
+    if (words.failed) out->failed = true;
+    const char *text = tt_report_text(out, "%s", tt_text_of(&words));
+    tt_text_clear(&words);
+    return text;
+}
+
+const char *tt_say_check(const char *name)
+{
+    for (size_t i = 0; i < tt_checks_count(); i++) {
+        if (strcmp(tt_checks_at(i)->name, name) == 0) return tt_checks_at(i)->title;
+    }
+    return name;
+}
+
+/* Per cent rounded up with this many decimals; what floating point adds in the last digits is not
+ * taken for more. */
+static double up(double use, int decimals)
+{
+    const double ten = pow(10.0, decimals);
+    return ceil(use * 100.0 * ten - 1e-7) / ten;
+}
+
+/* Does the printed figure say what the judgement says? */
+static bool agrees(double percent, const tt_finding *finding, double allowed)
+{
+    const double limit = allowed * 100.0;
+    return finding->holds ? percent <= limit + 1e-9 : percent > limit + 1e-9;
+}
+
+const char *tt_say_use(tt_report *out, const tt_finding *finding, double allowed)
+{
+    if (!finding->has_use) return "none";
+    int decimals = 0;
+    if (finding->holds) {
+        while (decimals < 3 && !agrees(up(finding->use, decimals), finding, allowed)) decimals++;
+    }
+    double percent = up(finding->use, decimals);
+    if (!finding->holds && !agrees(percent, finding, allowed)) percent = floor(allowed * 100.0) + 1.0;
+    if (allowed == 1.0) return tt_report_text(out, "%.*f %%", decimals, percent);
+    return tt_report_text(out, "%.*f %% of %g %% allowed", decimals, percent, allowed * 100.0);
+}
+
+const char *tt_say_margin(tt_report *out, const tt_finding *finding)
+{
+    enum { MOST = 1000 };
+    if (!finding->has_use) return "none";
+    if (finding->use == 0.0 || finding->margin * 100.0 > MOST) return "over 1000 %";
+    const double percent = floor(finding->margin * 100.0 + 1e-7);
+    return tt_report_text(out, "%.0f %%", !finding->holds && percent >= 0.0 ? -1.0 : percent + 0.0);
+}
+
+const char *tt_say_loads(tt_report *out, const tt_finding *finding)
+{
+    if (!finding->combination) return "";
+    if (!finding->pattern || !finding->model) return finding->combination;
+    return tt_report_text(out, "%s (%s weight, %s)", finding->combination, finding->pattern,
+                          finding->model);
+}
+
+const char *tt_say_bearing(tt_report *out, tt_vec3 way)
+{
+    const double degrees = fmod(atan2(way.y, way.x) * 180.0 / acos(-1.0) + 360.0, 360.0);
+    return tt_report_text(out, "%.0f deg", degrees >= 359.5 ? 0.0 : degrees);
+}

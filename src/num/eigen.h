@@ -1,0 +1,36 @@
+/* num/eigen.h - lowest eigenpairs of K x = lambda M x, K positive definite with its factors at
+ * hand, M only semidefinite; and the proof by Sturm count that none was missed. */
+#ifndef TT_NUM_EIGEN_H
+#define TT_NUM_EIGEN_H
+
+#include "num/sparse.h"
+
+#include <stdbool.h>
+
+typedef struct {
+    size_t n;      /* pairs, ascending */
+    size_t sure;   /* the first `sure` of them have converged; the others are upper estimates */
+    bool all;      /* there are no others: M reaches no further */
+    double *value; /* [n] lambda */
+    double *shape; /* [n * unknowns], one after the other, x' K x = 1 */
+} tt_eigen;
+
+/** At least `wanted` converged pairs (fewer when the matrices have fewer, then `all`), to a residual
+ *  of 1e-6 in the energy norm, so about 1e-12 in lambda. Block iteration on inverse(K) M with
+ *  Rayleigh-Ritz from fixed starting vectors. TT_E_NOT_CONVERGED, TT_E_NOMEM; free it in any case. */
+tt_status tt_eigen_lowest(const tt_sparse *k, const tt_factor *factor, const tt_sparse *m,
+                          size_t wanted, tt_eigen *out);
+void tt_eigen_free(tt_eigen *eigen);
+
+typedef struct {
+    double shift;   /* lambda */
+    size_t counted; /* eigenvalues below the shift, from the signs of D of K - shift M */
+    size_t found;   /* values below the shift in the list to be proved */
+} tt_sturm;
+
+/** Counts at the shift (moved up by a millionth, a few times, when a pivot is exactly nil).
+ *  TT_E_NOT_CONVERGED when the counts differ; proof is filled then too. */
+tt_status tt_sturm_prove(const tt_sparse *k, const tt_sparse *m, const double *values, size_t n,
+                         double shift, tt_sturm *proof);
+
+#endif

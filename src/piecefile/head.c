@@ -1,0 +1,198 @@
+/* piecefile/head.c - the head of the file: units, scale, basis and edition, date, front. */
+#include "piecefile/reader.h"
+
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+static const char *const bases[] = {"eu", "us", NULL};
+
+static void read_unit(tt_reader *reader, const tt_node *node)
+{
+    const tt_key *key = tt_key_named(&tt_units_map, "length");
+    const char *name = tt_take_text(reader, node, key);
+    if (!name[0]) return;
+    reader->unit = tt_length_unit(name);
+    if (reader->unit > 0) {
+        if (strcmp(name, "in") == 0 || strcmp(name, "ft") == 0)
+            reader->piece->report = TT_IMPERIAL;
+        return;
+    }
+    reader->unit = 1e-3; /* so that not every bare length is told as well */
+    tt_wrong(reader, TT_D_UNIT_UNKNOWN, node, "for example: units: mm",
+             "`%.40s` is not a unit of length", name);
+}
+
+void tt_read_units(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)
+{
+    (void)field;
+    if (node->kind == TT_SCALAR) {
+        read_unit(reader, node);
+    } else if (node->kind == TT_MAPPING) {
+        const tt_node *length = tt_tree_find(node, "length");
+        if (length) read_unit(reader, length);
+        tt_walk(reader, node, key->map, reader->piece);
+    } else {
+        tt_wrong_shape(reader, node, key);
+    }
+}
+
+static double ratio(tt_reader *reader, const tt_node *node, const tt_key *key)
+{
+    tt_vec3 size = {NAN, NAN, NAN}; /* x measured, y wanted */
+    tt_walk(reader, node, key->map, &size);
+    const double scale = size.y / size.x;
+    if (scale < 1)
+        tt_wrong(reader, TT_D_SCALE, node, "write the size of the maquette as measured, the full "
+                                           "size as wanted", "the scale is below one");
+    else if (scale > key->most)
+        tt_wrong(reader, TT_D_SCALE, node, "check the units of both", "the scale is over 1000");
+    else
+        tt_origin_add(reader, node, "wanted over measured", NULL);
+    return scale;
+}
+
+static double factor(tt_reader *reader, const tt_node *node, const tt_key *key)
+{
+    const char *because;
+    const tt_node *value = tt_value(reader, node, &because);
+    tt_key wide = *key;
+    wide.least = -INFINITY;
+    const double scale = tt_take_number(reader, value, &wide);
+    if (scale < 1)
+        tt_wrong(reader, TT_D_SCALE, value, "a maquette grows: 1 or more, or {measured, wanted}",
+                 "the scale is below one");
+    return scale;
+}
+
+void tt_read_scale(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)
+{
+    (void)field;
+    const bool map = node->kind == TT_MAPPING && !tt_tree_find(node, "is");
+    const double scale = map ? ratio(reader, node, key) : factor(reader, node, key);
+    if (scale >= 1) reader->piece->scale = scale;
+}
+
+void tt_read_scale_option(tt_reader *reader, const char *scale)
+{
+    const tt_quantity q = tt_quantity_read(scale, TT_Q_PURE, 0);
+    const tt_key *key = &tt_set_scale;
+    if (q.fault == TT_QUANTITY_OK && q.value >= key->least && q.value <= key->most) {
+        reader->piece->scale = q.value;
+        return;
+    }
+    tt_diags_about(reader->diags, "--scale", scale, strlen(scale));
+    tt_complain(reader->diags, q.fault == TT_QUANTITY_OK ? TT_D_SCALE : TT_D_NUMBER_BAD,
+                ((tt_place){1, 1, (unsigned)strlen(scale)}),
+                q.fault == TT_QUANTITY_OK ? "a maquette grows: 1 to 1000" : q.hint,
+                "`%.40s` is not a scale", scale);
+    tt_diags_about(reader->diags, reader->file, reader->text, reader->length);
+}
+
+/* A word that is kept with its origin. */
+static int word(tt_reader *reader, const tt_node *node, const tt_key *key,
+                const char *const *words, unsigned *origin)
+{
+    const int found = tt_take_word(reader, node, key, words);
+    if (found >= 0 && !reader->defaulting)
+        *origin = tt_origin_add(reader, node, words[found], NULL);
+    return found;
+}
+
+void tt_read_basis(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)
+{
+    (void)field;
+    const int found = word(reader, node, key, bases, &reader->piece->basis_origin);
+    reader->us = found == 1;
+    reader->piece->basis = bases[found == 1];
+}
+
+void tt_read_edition(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)
+{
+    (void)field;
+    const char *const *words = tt_editions(reader->us);
+    const int found = word(reader, node, key, words, &reader->piece->edition_origin);
+    if (found >= 0) reader->piece->edition = words[found];
+}
+
+static bool is_date(const char *text)
+{
+    static const char form[] = "dddd-dd-dd";
+    size_t i = 0;
+    for (; form[i] && text[i]; i++)
+        if (form[i] == 'd' ? text[i] < '0' || text[i] > '9' : text[i] != form[i]) return false;
+    if (form[i] || text[i]) return false;
+    static const int days[] = {31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+    const int month = 10 * (text[5] - '0') + text[6] - '0', day = 10 * (text[8] - '0') + text[9] - '0';
+    return month >= 1 && month <= 12 && day >= 1 && day <= days[month - 1];
+}
+
+void tt_read_date(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)
+{
+    const char *text = tt_take_text(reader, node, key);
+    if (is_date(text))
+        *(const char **)field = tt_keep(reader, text);
+    else if (text[0])
+        tt_wrong_shape(reader, node, key);
+}
+
+static bool axis(const char *text, tt_vec3 *out)
+{
+    const double s = text[0] == '-' ? -1 : 1;
+    if ((text[0] != '+' && text[0] != '-') || !text[1] || text[2]) return false;
+    *out = (tt_vec3){text[1] == 'x' ? s : 0, text[1] == 'y' ? s : 0, text[1] == 'z' ? s : 0};
+    return text[1] >= 'x' && text[1] <= 'z';
+}
+
+static bool direction(tt_reader *reader, const tt_node *node, const tt_key *key, tt_vec3 *out)
+{
+    const char *because;
+    const tt_node *value = tt_value(reader, node, &because);
+    if (value->kind == TT_SCALAR && axis(value->text, out)) return true;
+    if (value->kind != TT_SEQUENCE) {
+        tt_wrong(reader, TT_D_WORD, value, "it reads +x, -x, +y, -y, +z, -z or a vector such as "
+                                           "[1, 0.5, 0]", "`%s` is a direction", key->name);
+        return false;
+    }
+    tt_vec3 to;
+    if (!tt_take_triple(reader, value, &tt_direction, &to)) return false;
+    if (tt_length(to) > 0)
+        *out = tt_unit(to);
+    else
+        tt_wrong(reader, TT_D_RANGE, value, "for example: faces: [1, 0.5, 0]",
+                 "`faces` points nowhere");
+    return tt_length(to) > 0;
+}
+
+void tt_read_front(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)
+{
+    (void)field;
+    direction(reader, node, key, &reader->faces);
+}
+
+void tt_read_faces(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)
+{
+    tt_said_faces *faces = field;
+    faces->said = direction(reader, node, key, &faces->to);
+}
+
+static unsigned newest(const tt_reader *reader)
+{
+    return (unsigned)(reader->piece->origins.n - 1);
+}
+
+void tt_head_defaults(tt_reader *reader)
+{
+    const tt_map *map = &tt_root_map;
+    tt_piece *piece = reader->piece;
+    tt_default(reader, reader->root, map, "basis", piece);
+    if (!tt_tree_find(reader->root, "basis")) piece->basis_origin = newest(reader);
+    if (!tt_tree_find(reader->root, "edition")) {
+        piece->edition = tt_editions(reader->us)[0];
+        piece->edition_origin = tt_origin_default(reader, "edition", piece->edition,
+                                                  tt_key_named(map, "edition")->why);
+    }
+    tt_default(reader, reader->root, map, "risk", piece);
+    tt_default(reader, reader->root, map, "faces", piece);
+    if (piece->scale <= 1) tt_default(reader, reader->root, map, "scale", piece);
+}

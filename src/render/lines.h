@@ -1,0 +1,27 @@
+/* render/lines.h - breaking text into lines by the width of its characters, and tables. */
+#ifndef TT_RENDER_LINES_H
+#define TT_RENDER_LINES_H
+
+#include "render/render.h"
+
+/* Marks inside a text to be broken: they take no width. Input holds no control characters. */
+#define TT_BOLD_ON "\001"
+#define TT_BOLD_OFF "\002"
+
+/** Characters of a text of `bytes` bytes on paper: marks count nothing. */
+size_t tt_line_width(const char *text, size_t bytes);
+
+/** How many bytes of the text go on a line of `width` characters, at least one word; *next: where
+ *  the line after it begins (the end of the text when there is none). A number stays with the word
+ *  behind it. */
+size_t tt_line_fit(const char *text, size_t width, const char **next);
+
+/** Writes bytes of a line: any blank as one space, marks as escape sequences or not at all. */
+void tt_line_write(tt_text *out, const char *text, size_t bytes, const tt_text_style *style);
+
+/** A wrapped text; the first line starts with `lead`, the others are indented as far. */
+void tt_lines_write(tt_text *out, const char *text, const char *lead, const tt_text_style *style);
+
+void tt_table_write(tt_text *out, const tt_block *table, const tt_text_style *style);
+
+#endif
