@@ -68,6 +68,9 @@ typedef struct {
 size_t tt_checks_count(void);
 const tt_check *tt_checks_at(size_t i);
 
+/** What a whole judgement needs and this version does not compute, into out->unchecked. */
+tt_status tt_unchecked_find(const tt_check_input *in, tt_findings *out);
+
 /* ---- balance, told or judged ------------------------------------------------------------------ */
 
 /** Balance over the hull of the soles. */

@@ -63,7 +63,4 @@ void tt_steps_stress(tt_steps *steps, const tt_section *section, const tt_forces
 const char *tt_default_behind(const tt_check_input *in, const tt_worst *worst);
 const char *tt_default_key(const tt_piece *piece, unsigned origin);
 
-/** Everything that a whole judgement needs and this version does not compute. */
-tt_status tt_unchecked_find(const tt_check_input *in, tt_findings *out);
-
 #endif

@@ -44,6 +44,7 @@ static double largest_diagonal(const tt_sparse *m)
 static tt_status weigh_free(search *s)
 {
     const tt_sparse *k = &s->frame->stiffness, *m = &s->frame->mass;
+    if (largest_diagonal(m) <= 0.0) return TT_OK;
     const double trace = 1e-13 * largest_diagonal(m) / largest_diagonal(k);
     tt_sparse sum = {0};
     tt_factor factor = {0};

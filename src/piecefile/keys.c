@@ -229,9 +229,9 @@ static const tt_key outline[] = {
 const tt_map tt_outline_map = {"an outline", COUNTED(outline), NULL};
 
 static const tt_key member[] = {
-    {"tube", TT_KEY_OWN, A_LENGTH, .doc = "outside diameter and wall",
+    {"tube", TT_KEY_OWN, A_LENGTH, SIZE, .doc = "outside diameter and wall",
      .example = "tube: [33.7 mm, 4 mm]"},
-    {"bar", TT_KEY_OWN, A_LENGTH, .doc = "diameter", .example = "bar: 10 mm"},
+    {"bar", TT_KEY_OWN, A_LENGTH, SIZE, .doc = "diameter", .example = "bar: 10 mm"},
     UNREAD("box", "a square or rectangular tube"),
     UNREAD("flat", "a flat bar"),
     UNREAD("pipe", "a pipe by its size and schedule"),
@@ -257,9 +257,5 @@ const tt_key tt_row_wide = {"wide", TT_KEY_NUMBER, A_LENGTH, SIZE, .power = 1,
                             .example = "[toe, 0, 0, 0, 46 mm, 40 mm]"};
 const tt_key tt_row_deep = {"deep", TT_KEY_NUMBER, A_LENGTH, SIZE, .power = 1,
                             .example = "[toe, 0, 0, 0, 46 mm, 40 mm]"};
-const tt_key tt_tube_od = {"the diameter of a tube", TT_KEY_NUMBER, A_LENGTH, SIZE,
-                           .example = "tube: [33.7 mm, 4 mm]"};
-const tt_key tt_tube_wall = {"the wall of a tube", TT_KEY_NUMBER, A_LENGTH, SIZE,
-                             .example = "tube: [33.7 mm, 4 mm]"};
 const tt_key tt_direction = {"faces", TT_KEY_NUMBER, .dimension = TT_Q_PURE, .least = -1e6,
                              .most = 1e6, .example = "faces: [1, 0.5, 0]"};

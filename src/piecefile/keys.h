@@ -71,7 +71,7 @@ extern const tt_map tt_root_map, tt_scale_map, tt_units_map, tt_material_map, tt
 
 /** Quantities that stand in lists, where no key names them: columns of a row, corners of a sole. */
 extern const tt_key tt_coordinate, tt_row_girth, tt_row_wide, tt_row_deep, tt_sole_x,
-    tt_tube_od, tt_tube_wall, tt_direction, tt_fraction, tt_factor, tt_set_scale;
+    tt_direction, tt_fraction, tt_factor, tt_set_scale;
 
 /** The editions of a basis, NULL-ended, the first the default. These words and the levels of a
  *  combination repeat those of the basis, which stands further down the house. */

@@ -19,25 +19,23 @@ static unsigned origin(tt_reader *reader, const tt_node *node)
 
 static tt_member tube(tt_reader *reader, const tt_node *node)
 {
+    const tt_key *key = tt_key_named(&tt_member_map, "tube");
     tt_member member = {.form = TT_MEMBER_TUBE, .od = NAN, .wall = NAN};
     if (node->kind == TT_SEQUENCE && node->n == 2) {
-        member.od = tt_take_number(reader, node->child[0], &tt_tube_od);
-        member.wall = tt_take_number(reader, node->child[1], &tt_tube_wall);
+        member.od = tt_take_number(reader, node->child[0], key);
+        member.wall = tt_take_number(reader, node->child[1], key);
         if (member.wall >= member.od / 2)
             tt_wrong(reader, TT_D_MEMBER, node, "[outside diameter, wall]; what is full is a bar",
                      "the wall of the tube is not less than half its diameter");
     } else {
-        tt_wrong_shape(reader, node, tt_key_named(&tt_member_map, "tube"));
+        tt_wrong_shape(reader, node, key);
     }
     return member;
 }
 
 static tt_member bar(tt_reader *reader, const tt_node *node)
 {
-    tt_key key = *tt_key_named(&tt_member_map, "bar");
-    key.least = TT_SHORTEST;
-    key.most = TT_LONGEST;
-    const double d = tt_take_number(reader, node, &key);
+    const double d = tt_take_number(reader, node, tt_key_named(&tt_member_map, "bar"));
     return (tt_member){.form = TT_MEMBER_BAR, .od = d, .wall = d / 2};
 }
 

@@ -68,7 +68,7 @@ static bool count(tt_reader *reader, const tt_node *node, const tt_key *key, int
 
 static void take(tt_reader *reader, const tt_node *node, const tt_key *key, void *record)
 {
-    void *field = (char *)record + key->offset;
+    void *field = record ? (char *)record + key->offset : NULL;
     int word;
     switch (key->kind) {
     case TT_KEY_TEXT:

@@ -53,7 +53,7 @@ bool tt_unit_parse(const char *text, size_t length, tt_unit *unit, tt_unit_slip 
     for (int sign = inverse ? -1 : 1; length > 0; at++) {
         const size_t n = letters(text + at, length - at);
         const tt_unit_row *row = tt_unit_find(text + at, n);
-        *slip = (tt_unit_slip){at, n ? n : 1, n == 0};
+        *slip = (tt_unit_slip){at, n || at == length ? n : 1, n == 0};
         if (!row) return false;
         const int power = digit(text, at + n, length);
         join(unit, &row->unit, sign * (power ? power : 1), sign > 0 ? &unit->factor : &over);

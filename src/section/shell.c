@@ -35,14 +35,15 @@ static tt_section turned(const tt_section *from)
 
 /* Torsion from the area inside the mid-line and its length: EN 10210-2:2006 annex A, FROM MEMORY,
  * and Bredt's mean stress through the wall. Never more than the solid: to fill a hollow makes
- * nothing softer, and near the closing wall the mid-line promises too much. The stress at the
- * surface is higher than the mean: by about wall / (2 Am / U). */
+ * nothing softer, and near the closing wall the mid-line promises too much. The modulus is that of
+ * the surface (annex A's C_t = J / (t + 2 Am / U)), where the stress is higher than its mean through
+ * the wall, 2 Am t, by 3 to 14 % for limbs' walls. */
 static void set_torsion(tt_section *section, const tt_section *solid, double inside, double length,
                         double wall)
 {
     const double j = 4.0 * inside * inside * wall / length + length * wall * wall * wall / 3.0;
     section->j = fmin(j, solid->j);
-    section->torsion_modulus = fmin(2.0 * inside * wall, solid->torsion_modulus);
+    section->torsion_modulus = fmin(section->j / (wall + 2.0 * inside / length), solid->torsion_modulus);
 }
 
 /* wide >= deep. */

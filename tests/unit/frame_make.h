@@ -12,6 +12,7 @@ typedef struct {
     double e, g, rho, shear; /* shear: area of shear over area; 0: rigid in shear */
     double axial;            /* factor on EA */
     double soft;             /* factor on bending and torsion */
+    bool slim;               /* without rotary inertia of bending */
 } make_material;
 
 typedef enum { MAKE_PLAIN, MAKE_ROUND, MAKE_THIN_TUBE, MAKE_TUBE, MAKE_RECTANGLE } make_kind;
@@ -38,14 +39,17 @@ static inline make_area make_area_at(const make_shape *shape, double t)
     const double bore = s[0] - 2.0 * s[1], wall4 = PI * (pow(s[0], 4) - pow(bore, 4)) / 64.0;
     const double h = s[2] + t * (s[3] - s[2]);
     switch (shape->kind) {
-    case MAKE_ROUND: return (make_area){PI * d * d / 4.0, i4, i4, 2.0 * i4};
-    case MAKE_THIN_TUBE: return (make_area){PI * d * s[2], thin, thin, 2.0 * thin};
+    case MAKE_ROUND:
+        return (make_area){PI * d * d / 4.0, i4, i4, 2.0 * i4};
+    case MAKE_THIN_TUBE:
+        return (make_area){PI * d * s[2], thin, thin, 2.0 * thin};
     case MAKE_TUBE:
         return (make_area){PI * (s[0] * s[0] - bore * bore) / 4.0, wall4, wall4, 2.0 * wall4};
     case MAKE_RECTANGLE: /* wide d along y, deep h along z; torsion as the polar moment */
         return (make_area){d * h, d * h * h * h / 12.0, h * d * d * d / 12.0,
                            d * h * (h * h + d * d) / 12.0};
-    case MAKE_PLAIN: break;
+    case MAKE_PLAIN:
+        break;
     }
     return make_plain(s);
 }
@@ -61,8 +65,8 @@ static inline tt_bar_section make_section(const make_material *m, const make_are
     s.stiffness[4][4] = m->e * a->iy * soft;
     s.stiffness[5][5] = m->e * a->iz * soft;
     s.turn_inertia[0] = m->rho * (a->iy + a->iz);
-    s.turn_inertia[1] = m->rho * a->iy;
-    s.turn_inertia[2] = m->rho * a->iz;
+    s.turn_inertia[1] = m->slim ? 0.0 : m->rho * a->iy;
+    s.turn_inertia[2] = m->slim ? 0.0 : m->rho * a->iz;
     return s;
 }
 
@@ -173,17 +177,25 @@ static inline void make_case_bar(make_case *made, const case_item *item)
 static inline bool make_case_part(make_case *made, const case_item *item)
 {
     const double *v = item->value;
-    if (strcmp(item->name, "node") == 0) make_case_node(made, item);
-    else if (strcmp(item->name, "bar") == 0) make_case_bar(made, item);
-    else if (strcmp(item->name, "material") == 0) made->material = (make_material){v[0], v[1], v[2], v[3], 1.0, 1.0};
-    else if (strcmp(item->name, "axial_factor") == 0) made->material.axial = v[0];
-    else if (strcmp(item->name, "soft_factor") == 0) made->material.soft = v[0];
+    if (strcmp(item->name, "node") == 0)
+        make_case_node(made, item);
+    else if (strcmp(item->name, "bar") == 0)
+        make_case_bar(made, item);
+    else if (strcmp(item->name, "material") == 0) {
+        made->material = (make_material){.e = v[0], .g = v[1], .rho = v[2], .shear = v[3]};
+    } else if (strcmp(item->name, "axial_factor") == 0)
+        made->material.axial = v[0];
+    else if (strcmp(item->name, "soft_factor") == 0)
+        made->material.soft = v[0];
+    else if (strcmp(item->name, "slim") == 0)
+        made->material.slim = v[0] != 0.0;
     else if (strcmp(item->name, "arm") == 0) {
         assert_true(tt_frame_add_arm(made->frame, (size_t)v[0], (size_t)v[1]));
     } else if (strcmp(item->name, "mass") == 0) {
         const tt_vec3 offset = {v[2], v[3], v[4]};
         assert_true(tt_frame_add_mass(made->frame, (size_t)v[0], v[1], offset, v + 5));
-    } else return make_shape_word(item, &made->shape);
+    } else
+        return make_shape_word(item, &made->shape);
     return true;
 }
 
@@ -201,7 +213,8 @@ static inline void make_case_load(make_case *made, const case_item *item)
         for (int d = 0; d < TT_SIX; d++) made->force[(size_t)v[0]][d] += v[d + 1];
     } else if (strcmp(item->name, "line") == 0) {
         const size_t bar = (size_t)v[0];
-        for (size_t k = made->first[bar] * TT_BAR_POINTS; k < made->first[bar + 1] * TT_BAR_POINTS; k++) {
+        for (size_t k = made->first[bar] * TT_BAR_POINTS; k < made->first[bar + 1] * TT_BAR_POINTS;
+             k++) {
             made->line[k] = (tt_vec3){v[1], v[2], v[3]};
         }
     } else if (strcmp(item->name, "hold") == 0) {

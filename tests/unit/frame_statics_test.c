@@ -14,7 +14,8 @@ static double section_at(const solved *s, size_t bar, double x, int k)
     size_t piece = (size_t)along;
     if (piece >= pieces) piece = pieces - 1;
     double forces[TT_SIX];
-    tt_frame_section(s->made->frame, &s->state, &s->load, first + piece, along - (double)piece, forces);
+    tt_frame_section(s->made->frame, &s->state, &s->load, first + piece, along - (double)piece,
+                     forces);
     return forces[k];
 }
 
@@ -37,7 +38,8 @@ static void run(const test_case *c)
 {
     make_case *made = make_of_case(c);
     tt_pool pool = {0};
-    solved s = {.made = made, .load = {.line_force = made->line, .node = (const double(*)[TT_SIX])made->force}};
+    solved s = {.made = made,
+                .load = {.line_force = made->line, .node = (const double(*)[TT_SIX])made->force}};
     assert_int_equal(tt_frame_solve(made->frame, &s.load, &pool, &s.state), TT_OK);
     for (int i = 0; i < c->expects; i++) case_expect(c, i, answer(&s, c->expect[i].name));
     assert_near(s.state.residual, 0.0, 1e-10);

@@ -1,0 +1,133 @@
+/* piecefile/finish.c - drafts to segments: what the segment, its limb and the bronze at large say,
+ * and the defaults for what nobody said, each told once among the origins. */
+#include "piecefile/reader.h"
+
+#include <math.h>
+#include <stdio.h>
+
+static void bronze_default(tt_reader *reader, const char *key)
+{
+    tt_enter(reader, "bronze");
+    tt_default(reader, NULL, &tt_bronze_map, key, &reader->bronze);
+    tt_leave(reader);
+}
+
+/* By the segment, else by the bronze at large, else by the default of the key. */
+static tt_given pick(tt_reader *reader, const tt_given *said, tt_given *at_large, const char *key)
+{
+    if (said->origin) return *said;
+    if (!at_large->origin) bronze_default(reader, key);
+    return *at_large;
+}
+
+static tt_given quality(tt_reader *reader, const tt_given *said)
+{
+    tt_given *at_large = &reader->bronze.said.casting_quality;
+    if (said->origin) return *said;
+    if (!at_large->origin)
+        at_large->origin = tt_origin_default(reader, "bronze/casting_quality", "by the inspection",
+                                             tt_key_named(&tt_bronze_map, "casting_quality")->why);
+    return *at_large;
+}
+
+static size_t alloy(tt_reader *reader, const tt_draft *draft)
+{
+    const tt_said_metal *said = &draft->said.alloy;
+    if (!said->said) said = &reader->bronze.said.alloy;
+    if (said->said) return said->metal;
+    if (!reader->no_alloy_told)
+        tt_wrong_key(reader, TT_D_NO_ALLOY, draft->node, "bronze: {alloy: C87300, wall: 5 mm}",
+                     "bronze without an alloy");
+    reader->no_alloy_told = true;
+    return TT_NONE;
+}
+
+static void closes(tt_reader *reader, const tt_draft *draft, tt_segment *segment)
+{
+    const bool from = segment->wall.is >= tt_outline_closing_wall(&segment->outline);
+    const bool to = segment->wall_to.is >= tt_outline_closing_wall(&segment->outline_to);
+    if (!from && !to) return;
+    segment->solid = from && to;
+    tt_tell(reader, TT_WARNING, TT_D_WALL_CLOSES, draft->node, tt_key_place(draft->node),
+            "a thinner wall, or solid: yes", "the wall of `%.80s` fills the whole section%s",
+            draft->name, from && to ? "" : " at one end");
+}
+
+static void wall(tt_reader *reader, const tt_draft *draft, tt_segment *segment)
+{
+    const tt_said *said = &draft->said, *at_large = &reader->bronze.said;
+    segment->solid = said->solid == TT_YES;
+    if (segment->solid) return;
+    segment->wall = said->wall.origin ? said->wall : at_large->wall;
+    segment->wall_to = said->wall_to.origin ? said->wall_to : segment->wall;
+    if (segment->wall.origin)
+        closes(reader, draft, segment);
+    else if (!reader->no_wall_told) {
+        reader->no_wall_told = true;
+        tt_wrong_key(reader, TT_D_KEY_MISSING, draft->node,
+                     "for example: bronze: {alloy: C87300, wall: 5 mm}; or solid: yes",
+                     "the bronze of `%.80s` has no wall", draft->name);
+    }
+}
+
+static void bronze(tt_reader *reader, const tt_draft *draft, tt_segment *segment)
+{
+    tt_said *at_large = &reader->bronze.said;
+    segment->alloy = alloy(reader, draft);
+    wall(reader, draft, segment);
+    segment->surface = pick(reader, &draft->said.surface, &at_large->surface, "surface");
+    segment->extra = pick(reader, &draft->said.extra, &at_large->extra, "extra");
+    segment->casting_quality = quality(reader, &draft->said.casting_quality);
+}
+
+static void ends_meet(tt_reader *reader, const tt_draft *draft)
+{
+    const tt_outline_kind a = draft->outline.kind, b = draft->outline_to.kind;
+    if (a == b) return;
+    const bool bare = a == TT_OUTLINE_NONE || b == TT_OUTLINE_NONE;
+    tt_wrong_key(reader, TT_D_OUTLINE_KINDS, draft->node,
+                 bare ? "give an outline at both ends or at none"
+                      : "use the same kind at both ends: round, oval and girth are one kind",
+                 bare ? "`%.80s` has bronze at one end and none at the other"
+                      : "the two outlines of `%.80s` cannot turn into each other",
+                 draft->name);
+}
+
+static void something(tt_reader *reader, const tt_draft *draft, const tt_segment *segment)
+{
+    if (segment->outline.kind == TT_OUTLINE_NONE && segment->outline_to.kind == TT_OUTLINE_NONE &&
+        draft->said.armature.member.form == TT_MEMBER_NONE &&
+        !(draft->said.armature.said && !tt_is_word(draft->said.armature.node, "none")))
+        tt_wrong_key(reader, TT_D_KEY_MISSING, draft->node,
+                     "give girth, or wide and deep, or armature: {tube: [33.7 mm, 4 mm]}",
+                     "`%.80s` has neither bronze nor armature", draft->name);
+}
+
+static tt_segment finish(tt_reader *reader, const tt_draft *draft)
+{
+    const tt_said *said = &draft->said;
+    tt_segment segment = {.name = draft->name, .from = draft->from, .to = draft->to,
+                          .limb = draft->limb, .place_in_limb = draft->place_in_limb,
+                          .faces = said->faces.said ? said->faces.to : reader->faces,
+                          .outline = draft->outline, .outline_to = draft->outline_to,
+                          .turn = said->turn.is, .alloy = TT_NONE, .wind = said->wind.on,
+                          .drag = said->wind.drag, .drag_because = said->wind.because,
+                          .place = tt_keep_place(draft->node)};
+    segment.turn_to = said->turn_to.origin ? said->turn_to.is : segment.turn;
+    ends_meet(reader, draft);
+    something(reader, draft, &segment);
+    if (draft->outline.kind != TT_OUTLINE_NONE) bronze(reader, draft, &segment);
+    segment.armature = tt_finish_member(reader, draft);
+    return segment;
+}
+
+void tt_finish_segments(tt_reader *reader)
+{
+    for (size_t i = 0; i < reader->drafts.n && !reader->no_memory; i++) {
+        const tt_segment segment = finish(reader, &reader->drafts.at[i]);
+        if (!tt_list_push(&reader->piece->segments, segment)) reader->no_memory = true;
+    }
+    if (reader->bronze.said.casting_quality.origin && !reader->bronze.inspection_said)
+        bronze_default(reader, "inspection");
+    reader->piece->inspection = (tt_inspection)reader->bronze.inspection;
+}
