@@ -27,7 +27,7 @@ typedef struct {
 /** Velocity pressure at height z above ground: eu qp(z), us qz (with Kd in it in both editions), Pa. */
 typedef double tt_pressure_fn(const tt_wind_site *site, double z, tt_steps *steps);
 
-/** A body that sways in the wind, for the gust factor (decision: Annex B always; Gf below 5 Hz). */
+/** A body that sways in the wind, for the gust factor (decision: Annex B always; Gf always). */
 typedef struct {
     double height;      /* h, m, of the piece */
     double base_height; /* m, of its foot above ground */
@@ -39,7 +39,7 @@ typedef struct {
     double mass_modal;       /* sum of m phi^2, kg */
 } tt_wind_body;
 
-/** eu cs cd (not below 1.0); us G below the flexible range, Gf when n1 < 5 Hz (not below 0.85). */
+/** eu cs cd (not below 1.0); us Gf for whatever sways, G for what does not (not below 0.85). */
 typedef double tt_gust_fn(const tt_wind_site *site, const tt_wind_body *body, tt_steps *steps);
 
 /** Section shapes for the force coefficient, on the width b across the wind, d along it. */

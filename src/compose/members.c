@@ -1,5 +1,4 @@
 /* compose/members.c - rows of the tables of tubes and of bars. */
-#include "compose/parts.h"
 #include "compose/stock.h"
 
 #include <string.h>
@@ -27,9 +26,9 @@ static void row(size_t i, tt_notes *notes, const char **cells)
     const tt_stock *stock = tt_stock_at(i);
     cells[0] = stock->name;
     cells[1] = stock->series;
-    cells[2] = tt_report_text(notes->out, "%.2f mm", stock->od * 1000.0);
-    cells[3] = stock->wall > 0.0 ? tt_report_text(notes->out, "%.2f mm", stock->wall * 1000.0) : "solid";
-    cells[4] = stock->mass > 0.0 ? tt_report_text(notes->out, "%.3g kg/m", stock->mass) : "not printed";
+    cells[2] = tt_report_text(notes->out, "%.5g mm", stock->od * 1000.0);
+    cells[3] = stock->wall > 0.0 ? tt_report_text(notes->out, "%.5g mm", stock->wall * 1000.0) : "solid";
+    cells[4] = stock->mass > 0.0 ? tt_report_text(notes->out, "%.4g kg/m", stock->mass) : "not printed";
     cells[5] = tt_note(notes, &stock->source);
 }
 

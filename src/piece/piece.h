@@ -160,6 +160,9 @@ typedef struct {
     tt_given use;                   /* 1.0 */
 } tt_limits;
 
+/** How the castings are looked over; decides their quality at a neck. */
+typedef enum { TT_LOOKED_AT, TT_PENETRANT, TT_RADIOGRAPH } tt_inspection;
+
 struct tt_piece {
     tt_pool pool;
     const char *file, *sha256;
@@ -171,6 +174,7 @@ struct tt_piece {
     int risk;
     double scale;
     double height; /* m, given; 0 not given */
+    tt_inspection inspection;
     tt_unit_system report;
 
     TT_LIST(tt_origin) origins; /* [0] is "nowhere" */

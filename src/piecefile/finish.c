@@ -127,7 +127,8 @@ void tt_finish_segments(tt_reader *reader)
         const tt_segment segment = finish(reader, &reader->drafts.at[i]);
         if (!tt_list_push(&reader->piece->segments, segment)) reader->no_memory = true;
     }
-    if (reader->bronze.said.casting_quality.origin && !reader->bronze.inspection_said)
+    const tt_node *head = tt_tree_find(reader->root, "bronze");
+    if (reader->bronze.said.casting_quality.origin && head && !tt_tree_find(head, "inspection"))
         bronze_default(reader, "inspection");
     reader->piece->inspection = (tt_inspection)reader->bronze.inspection;
 }

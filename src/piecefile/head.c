@@ -70,7 +70,7 @@ void tt_read_scale(tt_reader *reader, const tt_node *node, const tt_key *key, vo
     (void)field;
     const bool map = node->kind == TT_MAPPING && !tt_tree_find(node, "is");
     const double scale = map ? ratio(reader, node, key) : factor(reader, node, key);
-    if (scale >= 1) reader->piece->scale = scale;
+    if (scale >= 1 && !reader->scale_option) reader->piece->scale = scale;
 }
 
 void tt_read_scale_option(tt_reader *reader, const char *scale)
@@ -79,6 +79,11 @@ void tt_read_scale_option(tt_reader *reader, const char *scale)
     const tt_key *key = &tt_set_scale;
     if (q.fault == TT_QUANTITY_OK && q.value >= key->least && q.value <= key->most) {
         reader->piece->scale = q.value;
+        reader->scale_option = true;
+        const tt_node node = {.set = true};
+        tt_enter(reader, "scale");
+        tt_origin_add(reader, &node, scale, NULL);
+        tt_leave(reader);
         return;
     }
     tt_diags_about(reader->diags, "--scale", scale, strlen(scale));
@@ -194,5 +199,5 @@ void tt_head_defaults(tt_reader *reader)
     }
     tt_default(reader, reader->root, map, "risk", piece);
     tt_default(reader, reader->root, map, "faces", piece);
-    if (piece->scale <= 1) tt_default(reader, reader->root, map, "scale", piece);
+    if (!reader->scale_option) tt_default(reader, reader->root, map, "scale", piece);
 }

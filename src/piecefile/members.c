@@ -93,7 +93,8 @@ static void finish_loss(tt_reader *reader)
 {
     const tt_metal *metal = steel(reader);
     const bool rusts = metal && !metal->stainless && !reader->piece->site.indoors;
-    const tt_node *head = tt_tree_find(reader->root, "armature"), *loss = tt_tree_find(head, "loss");
+    const tt_node *head = tt_tree_find(reader->root, "armature");
+    const tt_node *loss = head ? tt_tree_find(head, "loss") : NULL;
     if (reader->loss.origin) {
         if (rusts && loss && reader->loss.is <= 0 &&
             !reader->piece->origins.at[reader->loss.origin].why)

@@ -101,6 +101,7 @@ struct tt_reader {
     size_t depth;
     const tt_key *defaulting; /* its default is being read: origins are of that kind */
 
+    bool scale_option; /* --scale was given: the file's own is not used */
     double unit;  /* of a bare length, m; 0: bare lengths are refused */
     bool us;
     bool no_memory;
@@ -147,7 +148,7 @@ unsigned tt_origin_add(tt_reader *reader, const tt_node *node, const char *writt
                        const char *why);
 unsigned tt_origin_default(tt_reader *reader, const char *key, const char *written,
                            const char *why);
-/** A copy in the piece's pool. */
+/** A copy in the piece's pool; NULL for NULL, "" without memory (and the reader knows). */
 const char *tt_keep(tt_reader *reader, const char *text);
 
 /** Nearest spellings: try every candidate, then ask for the words "did you mean …?". */

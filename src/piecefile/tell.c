@@ -75,17 +75,18 @@ const char *tt_path(tt_reader *reader)
     tt_text path = {0};
     for (size_t i = 0; i < reader->depth && i < most; i++)
         tt_text_format(&path, "%s%s", i ? "/" : "", reader->step[i]);
-    const char *kept = path.failed ? NULL : tt_keep(reader, tt_text_of(&path));
+    if (path.failed) reader->no_memory = true;
+    const char *kept = tt_keep(reader, tt_text_of(&path));
     tt_text_clear(&path);
-    if (!kept) reader->no_memory = true;
-    return kept ? kept : "";
+    return kept;
 }
 
 const char *tt_keep(tt_reader *reader, const char *text)
 {
+    if (!text) return NULL;
     const char *kept = tt_pool_text(&reader->piece->pool, text);
-    if (text && !kept) reader->no_memory = true;
-    return kept;
+    if (!kept) reader->no_memory = true;
+    return kept ? kept : "";
 }
 
 static unsigned origin(tt_reader *reader, tt_origin added)

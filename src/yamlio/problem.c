@@ -1,5 +1,6 @@
 /* yamlio/problem.c - libyaml's problem in our words, with the place and with what it was reading. */
 #include "yamlio/problem.h"
+#include "base/text.h"
 
 #include <string.h>
 
@@ -25,20 +26,37 @@ static unsigned tab_in(const char *text, size_t length, size_t line)
     return 0;
 }
 
-/* At the end of the text the place that is of use is where the unfinished thing began. */
-static yaml_mark_t place_of(const yaml_parser_t *parser, bool *began)
+/* Behind the last character that prints; what follows it is lines that hold nothing. */
+static yaml_mark_t last_of(const char *text, size_t length)
+{
+    while (length > 0 && strchr(" \t\r\n", text[length - 1])) length--;
+    yaml_mark_t mark = {0};
+    size_t start = 0;
+    for (size_t i = 0; i < length; i++) {
+        if (text[i] != '\n') continue;
+        mark.line++;
+        start = i + 1;
+    }
+    mark.column = tt_text_width(text + start, length - start);
+    return mark;
+}
+
+/* At the end of the text the place that is of use is where the unfinished thing began, if it is
+ * known. */
+static yaml_mark_t place_of(const yaml_parser_t *parser, const char *text, size_t length, bool *began)
 {
     const bool marked = parser->error == YAML_SCANNER_ERROR || parser->error == YAML_PARSER_ERROR;
     const yaml_mark_t mark = marked ? parser->problem_mark : parser->mark;
-    const bool over = parser->eof && *parser->buffer.pointer == '\0'; /* no zero byte comes this far */
-    *began = marked && parser->context && over && mark.index >= parser->mark.index;
-    return *began ? parser->context_mark : mark;
+    const bool over = parser->eof && *parser->buffer.pointer == '\0' && /* no zero byte comes here */
+                      mark.index >= parser->mark.index;
+    *began = marked && parser->context && over && parser->context_mark.index < mark.index;
+    return *began ? parser->context_mark : over ? last_of(text, length) : mark;
 }
 
 void tt_problem_tell(const yaml_parser_t *parser, const char *text, size_t length, tt_diags *diags)
 {
     bool began = false;
-    const yaml_mark_t mark = place_of(parser, &began);
+    const yaml_mark_t mark = place_of(parser, text, length, &began);
     const tt_place place = {(unsigned)mark.line + 1, (unsigned)mark.column + 1, 1};
     const unsigned tab = tab_in(text, length, mark.line);
     if (tab) {
@@ -53,7 +71,7 @@ void tt_problem_tell(const yaml_parser_t *parser, const char *text, size_t lengt
         hint = problems[i].hint;
         break;
     }
-    const bool elsewhere = parser->context && !began && parser->context_mark.line != mark.line;
+    const bool elsewhere = parser->context && !began && parser->context_mark.line < mark.line;
     if (elsewhere)
         tt_complain(diags, TT_D_YAML, place, hint, "%s; what it belongs to begins in line %zu", said,
                     parser->context_mark.line + 1);

@@ -8,6 +8,14 @@
 #include <stdlib.h>
 #include <string.h>
 
+#if defined(__has_feature)
+#if __has_feature(address_sanitizer)
+#define SANITIZED
+#endif
+#elif defined(__SANITIZE_ADDRESS__)
+#define SANITIZED
+#endif
+
 static bool armed;      /* while a tree is read */
 static long left_ours;  /* requests until one is refused */
 static long left_yaml;
@@ -45,7 +53,7 @@ void *tt_free(void *block)
     return NULL;
 }
 
-#ifndef __SANITIZE_ADDRESS__
+#ifndef SANITIZED
 void *__libc_malloc(size_t size);
 void *__libc_realloc(void *block, size_t size);
 void __libc_free(void *block);
@@ -121,7 +129,7 @@ static void ours_refused(void **state)
 static void yaml_refused(void **state)
 {
     (void)state;
-#ifdef __SANITIZE_ADDRESS__
+#ifdef SANITIZED
     skip();
 #else
     assert_true(each_refused(good, TT_OK, false) > 20);

@@ -60,6 +60,8 @@ static const refusal refusals[] = {
     {"a: - 1\n", YAML, 1, 4, 1, "list entry"},
     {"a: \"\\q\"\n", YAML, 1, 5, 1, "escape"},
     {"a: [,]\n", YAML, 1, 5, 1, "a value is expected"},
+    {"a: 1\nb: [&x [1], ", YAML, 2, 12, 1, "a value is expected"},
+    {"\xC3\xA4: [1,\n\n\n", YAML, 1, 7, 1, "a value is expected"},
     {"a: *\n", YAML, 1, 5, 1, "behind & or *"},
     {"a: 1\nb\nc: 2\n", YAML, 3, 1, 1, "without its colon"},
     {"a: 1\n}\n", YAML, 2, 1, 1, "key is expected"},

@@ -7,11 +7,14 @@
 static const char name[] = "strength.bronze";
 static const char *const assumes[] = {
     "no structural standard covers cast bronze; the divisors are an assumption of this program",
-    "casting quality 0.80, at a neck that bronze carries alone with a use over half 0.50 (looked at only)",
+    "casting quality 0.80; at a neck that bronze carries alone with a use over half 0.50 looked at only, 0.67 with penetrant, 0.80 with penetrant and radiograph",
     "seams that are not described count as the alloy's seams do",
     "the low wall all round; first order; local buckling is not in it", NULL};
 
-static const double quality_at_large = 0.80, quality_at_neck = 0.50, use_of_neck = 0.5;
+/* 14 CFR 29.621 taken as 1/factor: 1/2.0 looked at only, 1/1.5 with penetrant, 1/1.25 with penetrant
+ * and radiograph (READ); at large 0.80 as ASME B31.3 302.3.3 (READ). The split is an assumption. */
+static const double quality_at_large = 0.80, use_of_neck = 0.5;
+static const double quality_at_neck[] = {[TT_LOOKED_AT] = 0.50, [TT_PENETRANT] = 1.0 / 1.5, [TT_RADIOGRAPH] = 0.80};
 
 static double metal_strength(const tt_check_input *in, const tt_cut *cut, double quality, tt_steps *steps)
 {
@@ -26,14 +29,14 @@ static double metal_strength(const tt_check_input *in, const tt_cut *cut, double
 }
 
 /* Quality as given, else 0.80; at a neck that the bronze carries alone, when more than half used,
- * 0.50: a casting that was only looked at (decision on casting quality). */
+ * by its inspection (decision on casting quality). */
 static double quality(const tt_check_input *in, const tt_cut *cut, double stress)
 {
     const double given = in->piece->segments.at[cut->segment].casting_quality.is;
     if (given > 0.0) return given;
     if (!cut->neck || cut->armature.area > 0.0) return quality_at_large;
     const double f = metal_strength(in, cut, quality_at_large, NULL);
-    return stress > use_of_neck * f ? quality_at_neck : quality_at_large;
+    return stress > use_of_neck * f ? quality_at_neck[in->piece->inspection] : quality_at_large;
 }
 
 static double use_at(const tt_loaded_cut *at)

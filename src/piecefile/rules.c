@@ -1,0 +1,64 @@
+/* piecefile/rules.c - rules over two keys and over the whole piece. Lengths m, full size. */
+#include "piecefile/reader.h"
+
+#include <math.h>
+
+#define HEIGHT_SLACK 0.02              /* of the height that is given */
+#define AXES_SLACK 5.0                 /* degrees */
+
+static void parts(tt_reader *reader)
+{
+    const tt_node *root = reader->root;
+    if (tt_tree_find(root, "limbs") || tt_tree_find(root, "segments")) return;
+    tt_tell(reader, TT_ERROR, TT_D_NO_PARTS, NULL, (tt_place){1, 1, 1},
+            "limbs: {leg: [[toe, 0, 0, 0, 46 mm], [hip, 0, 0, 620 mm, 90 mm]]}",
+            "there is no limb and no segment");
+}
+
+static void stands(tt_reader *reader)
+{
+    const tt_node *node = tt_tree_find(reader->root, "stands");
+    if (!node || (node->kind == TT_SEQUENCE && node->n == 0))
+        tt_tell(reader, TT_ERROR, TT_D_NO_STAND, node,
+                node ? tt_key_place(node) : (tt_place){1, 1, 1},
+                "stands: [{at: toe, held: fixed}]", "nothing holds the piece");
+}
+
+static void height(tt_reader *reader)
+{
+    const tt_piece *piece = reader->piece;
+    const tt_node *node = tt_tree_find(reader->root, "height");
+    if (!node || !(piece->height > 0) || piece->points.n == 0) return;
+    double top = -INFINITY;
+    for (size_t i = 0; i < piece->points.n; i++) top = fmax(top, piece->points.at[i].at.z);
+    if (fabs(top - piece->height) <= HEIGHT_SLACK * piece->height) return;
+    tt_wrong(reader, TT_D_HEIGHT, node, "units or scale may be the cause",
+             "the height is given as %.4g m, the tallest place stands at %.4g m", piece->height,
+             top);
+}
+
+/* An outline that is not round, where a small lean would turn it by up to a right angle. */
+static void axes(tt_reader *reader)
+{
+    const tt_piece *piece = reader->piece;
+    for (size_t i = 0; i < piece->segments.n; i++) {
+        const tt_segment *s = &piece->segments.at[i];
+        const bool round = fabs(s->outline.wide - s->outline.deep) < TT_SHORTEST &&
+                           fabs(s->outline_to.wide - s->outline_to.deep) < TT_SHORTEST &&
+                           s->outline.kind != TT_OUTLINE_BOX;
+        if (s->outline.kind == TT_OUTLINE_NONE || round) continue;
+        if (!(tt_segment_length(piece, s) > TT_SHORTEST)) continue;
+        if (tt_segment_axes_margin(piece, s) < AXES_SLACK)
+            tt_diags_add(reader->diags, TT_WARNING, TT_D_AXES, s->place,
+                         "say faces: for this segment, so that a small lean cannot turn it",
+                         "`%.80s` is not round and lies where its wide and deep change places",
+                         s->name);
+    }
+}
+
+static void (*const rules[])(tt_reader *) = {parts, stands, height, axes, tt_graph_rules};
+
+void tt_rules(tt_reader *reader)
+{
+    for (size_t i = 0; i < sizeof rules / sizeof *rules; i++) rules[i](reader);
+}

@@ -1,0 +1,67 @@
+/* record/put.h - building JSON values with a status that remembers. Every function takes NULL for
+ * what could not be made and makes nothing then; keys are lent for the life of the value. */
+#ifndef TT_RECORD_PUT_H
+#define TT_RECORD_PUT_H
+
+#include "record/record.h"
+
+#include <cjson/cJSON.h>
+
+typedef struct {
+    const tt_assessment *a;
+    tt_status status;
+} tt_record;
+
+/* Values that stand alone. */
+cJSON *tt_make_object(tt_record *r);
+cJSON *tt_make_array(tt_record *r);
+cJSON *tt_make_number(tt_record *r, double value);
+cJSON *tt_make_text(tt_record *r, const char *text); /* NULL: null */
+cJSON *tt_make_null(tt_record *r);
+cJSON *tt_make_numbers(tt_record *r, const double *value, size_t n);
+cJSON *tt_make_vec3(tt_record *r, tt_vec3 v);
+
+/** Hangs a value into an object (key) or an array (key NULL), which owns it from then on; gives it
+ *  back. */
+cJSON *tt_put(tt_record *r, cJSON *into, const char *key, cJSON *value);
+
+static inline void tt_put_number(tt_record *r, cJSON *into, const char *key, double value)
+{
+    tt_put(r, into, key, tt_make_number(r, value));
+}
+static inline void tt_put_text(tt_record *r, cJSON *into, const char *key, const char *text)
+{
+    tt_put(r, into, key, tt_make_text(r, text));
+}
+static inline void tt_put_vec3(tt_record *r, cJSON *into, const char *key, tt_vec3 v)
+{
+    tt_put(r, into, key, tt_make_vec3(r, v));
+}
+void tt_put_bool(tt_record *r, cJSON *into, const char *key, bool value);
+
+/* What several keys show. */
+void tt_put_source(tt_record *r, cJSON *into, const char *key, const tt_source *source);
+void tt_put_steps(tt_record *r, cJSON *into, const tt_step *step, size_t n);
+const char *tt_case_words(const tt_assessment *a, size_t index); /* "weight heavy", "wind 90" */
+void tt_put_sum(tt_record *r, cJSON *into, const tt_combination *together);
+/** The fraction along a segment, the segment's name: null for what is no place along one. */
+void tt_put_place(tt_record *r, cJSON *into, size_t segment, double x);
+size_t tt_combination_named(const tt_assessment *a, const char *name); /* TT_NONE */
+
+/* The keys of the outermost object, one function each. */
+cJSON *tt_record_input(tt_record *r);
+cJSON *tt_record_governing(tt_record *r);
+cJSON *tt_record_mass(tt_record *r);
+cJSON *tt_record_balance(tt_record *r);
+cJSON *tt_record_sections(tt_record *r);
+cJSON *tt_record_models(tt_record *r);
+cJSON *tt_record_combinations(tt_record *r);
+cJSON *tt_record_actions(tt_record *r);
+cJSON *tt_record_checks(tt_record *r);
+cJSON *tt_record_not_checked(tt_record *r);
+cJSON *tt_record_not_applicable(tt_record *r);
+cJSON *tt_record_defaults(tt_record *r);
+cJSON *tt_record_proof(tt_record *r);
+cJSON *tt_record_cautions(tt_record *r);
+
+#endif
