@@ -45,8 +45,8 @@ double tt_segment_bronze(const tt_piece *piece, const tt_segment *segment, doubl
     const double full = tt_outline_area(&outline);
     double area = full;
     if (!segment->solid) {
-        const tt_section shell = tt_section_shell(&outline, tt_segment_wall(segment, t, which), 0.34);
-        area = fmin(shell.area * spread(&segment->surface, which), full);
+        const double shell = tt_outline_shell_area(&outline, tt_segment_wall(segment, t, which));
+        area = fmin(shell * spread(&segment->surface, which), full);
     }
     const double density = piece->metals.at[segment->alloy].fact[TT_P_DENSITY].value;
     return density * area * (1.0 + spread(&segment->extra, which));

@@ -47,7 +47,7 @@ static const char *refused_hint(const char *word)
     return NULL;
 }
 
-/* The unit meant by a word: other capitals, or one letter off; one of the kind due before others. */
+/* The unit meant by a word: other capitals, or one letter off; the kind due goes before others. */
 static const char *nearest(const char *word, tt_kind kind)
 {
     const tt_unit due = tt_kind_unit(kind);
@@ -57,8 +57,7 @@ static const char *nearest(const char *word, tt_kind kind)
         const bool close = strlen(row->symbol) > 1 && tt_text_distance(word, row->symbol, 1) <= 1;
         const bool capitals = same_letters(word, row->symbol);
         if (!capitals && !close) continue;
-        const size_t cost = (capitals ? 0u : 2u) +
-                            (tt_unit_same(&row->unit, &due) ? 0u : 1u);
+        const size_t cost = (capitals ? 0u : 2u) + (tt_unit_same(&row->unit, &due) ? 0u : 1u);
         if (cost < least) {
             least = cost;
             best = row->symbol;
@@ -97,7 +96,8 @@ static bool names(const char *text, size_t length, const char *word)
     return false;
 }
 
-static const char *confusion(const char *text, size_t length, const tt_unit *unit, const tt_unit *due)
+static const char *confusion(const char *text, size_t length, const tt_unit *unit,
+                             const tt_unit *due)
 {
     for (size_t i = 0; i < sizeof confused / sizeof *confused; i++) {
         const char *written = confused[i].written, *meant = confused[i].meant;

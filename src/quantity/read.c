@@ -32,7 +32,8 @@ static bool no_unit(const reading *r, size_t start, tt_quantity *out)
 static bool bare(const reading *r, size_t start, double bare_unit, tt_quantity *out)
 {
     out->bare = true;
-    if (r->kind != TT_Q_PURE && r->number > 0.0 && !(bare_unit > 0.0)) return no_unit(r, start, out);
+    if (r->kind != TT_Q_PURE && r->number > 0.0 && !(bare_unit > 0.0))
+        return no_unit(r, start, out);
     out->value = r->kind == TT_Q_PURE || !(bare_unit > 0.0) ? r->number : r->number * bare_unit;
     return true;
 }
@@ -59,8 +60,9 @@ static bool feet_and_inches(reading *r, size_t length, tt_quantity *out)
     const char *text = r->text;
     const size_t begin = r->at, second = begin + length + strspn(text + begin + length, " ");
     if (length != 2 || memcmp(text + begin, "ft", 2) != 0 || !is_digit(text[second]))
-        return tt_quantity_fail(out, TT_QUANTITY_UNKNOWN, begin, r->end - begin,
-                                "one unit behind the number; only 6 ft 2 1/2 in is written together");
+        return tt_quantity_fail(
+            out, TT_QUANTITY_UNKNOWN, begin, r->end - begin,
+            "one unit behind the number; only 6 ft 2 1/2 in is written together");
     size_t at = second;
     double inches = 0.0;
     if (!tt_number_scan(text, &at, &inches, TT_Q_LENGTH, out)) return false;
@@ -109,9 +111,12 @@ tt_quantity tt_quantity_read(const char *text, tt_kind kind, double bare_unit)
     const bool minus = text[start] == '-';
     r.at = start + (minus || text[start] == '+');
     bool read = tt_number_scan(text, &r.at, &r.number, kind, &out);
-    if (read && r.at >= r.end) read = bare(&r, start, bare_unit, &out);
-    else if (read && text[r.at] == '%' && r.at + 1 == r.end) read = per_cent(&r, &out);
-    else if (read) read = with_unit(&r, &out);
+    if (read && r.at >= r.end)
+        read = bare(&r, start, bare_unit, &out);
+    else if (read && text[r.at] == '%' && r.at + 1 == r.end)
+        read = per_cent(&r, &out);
+    else if (read)
+        read = with_unit(&r, &out);
     read = read && computable(&r, start, &out);
     if (!read) out.value = 0.0;
     if (read && minus && out.value > 0.0) out.value = -out.value;

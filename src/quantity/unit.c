@@ -5,7 +5,8 @@
 #include <string.h>
 
 const tt_unit_row tt_unit_rows[] = {
-#define TT_UNIT(symbol, m, kg, s, k, rad, factor, source) {symbol, source, {{m, kg, s, k, rad}, factor}},
+#define TT_UNIT(symbol, m, kg, s, k, rad, factor, source)                                          \
+    {symbol, source, {{m, kg, s, k, rad}, factor}},
 #include "quantity/units.def"
 #undef TT_UNIT
     {NULL, NULL, {{0}, 0.0}}};
@@ -28,7 +29,8 @@ double tt_length_unit(const char *name)
 static size_t letters(const char *text, size_t length)
 {
     size_t n = 0;
-    while (n < length && strchr("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz", text[n])) n++;
+    while (n < length && strchr("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz", text[n]))
+        n++;
     return n;
 }
 

@@ -5,7 +5,7 @@
 
 #include <math.h>
 
-enum { HALF = 8, NODES = 2 * HALF, PANELS = 4 };
+enum { HALF = 8, NODES = 2 * HALF };
 
 /* Gauss-Legendre, 16 nodes: Abramowitz and Stegun, table 25.4, FROM MEMORY, checked by a test that
  * integrates to closed forms. */
@@ -21,7 +21,13 @@ static const double QUARTER_TURN = 1.57079632679489661923;
 
 typedef struct {
     double a, b;
+    int panels; /* of NODES nodes each: a limb's ellipse needs one, a blade's four */
 } ellipse;
+
+static ellipse ellipse_of(double a, double b)
+{
+    return (ellipse){a, b, a <= 1.5 * b ? 1 : a <= 4.0 * b ? 2 : 4};
+}
 
 /** A point of the ellipse, and the du it stands for. */
 typedef struct {
@@ -38,10 +44,10 @@ static node node_at(const ellipse *e, double v, double dv)
     return at;
 }
 
-/* Of PANELS * NODES nodes between two v, in rising order. */
+/* Of panels * NODES nodes between two v, in rising order. */
 static node node_of(const ellipse *e, double low, double high, int i)
 {
-    const double half = 0.5 * (high - low) / PANELS;
+    const double half = 0.5 * (high - low) / e->panels;
     const int k = i % NODES, out = k < HALF ? HALF - 1 - k : k - HALF;
     const double middle = low + half * (1 + 2 * (i / NODES));
     const double v = middle + half * (k < HALF ? -NODE[out] : NODE[out]);
@@ -90,15 +96,15 @@ static void add_depths(tt_moments *sum, const ellipse *e, const node *at, double
 
 tt_strip tt_parallel_strip(double a, double b, double depth)
 {
-    const ellipse e = {a, b};
+    const ellipse e = ellipse_of(a, b);
     const double start = trim(&e, depth);
     tt_strip strip = {.tip = depth};
-    for (int i = 0; i < PANELS * NODES; i++) {
+    for (int i = 0; i < e.panels * NODES; i++) {
         const node at = node_of(&e, start, QUARTER_TURN, i);
         add_depths(&strip.wall, &e, &at, depth);
     }
     if (start <= 0.0) return strip;
-    for (int i = 0; i < PANELS * NODES; i++) {
+    for (int i = 0; i < e.panels * NODES; i++) {
         const node at = node_of(&e, 0.0, start, i);
         add_depths(&strip.trimmed, &e, &at, b * at.w / a);
     }
@@ -122,16 +128,16 @@ static void add_stretch(tt_moments *sum, const ellipse *e, double depth, double 
  * Strength of materials; a closed circle gives half its area. */
 tt_midline tt_parallel_line(double a, double b, double depth)
 {
-    const ellipse e = {a, b};
+    const ellipse e = ellipse_of(a, b);
     const double start = trim(&e, depth);
     tt_midline mid = {.line = {0}};
-    for (int i = 0; i < PANELS * NODES; i++) {
+    for (int i = 0; i < e.panels * NODES; i++) {
         const node at = node_of(&e, start, QUARTER_TURN, i);
         add_at(&mid.line, &e, &at, depth, 1.0);
     }
     tt_moments done = {0};
     double reached = start, flow_x = 0.0, flow_y = 0.0;
-    for (int i = 0; i < PANELS * NODES; i++) {
+    for (int i = 0; i < e.panels * NODES; i++) {
         const node at = node_of(&e, start, QUARTER_TURN, i);
         add_stretch(&done, &e, depth, reached, at.v);
         reached = at.v;

@@ -37,6 +37,10 @@ double tt_outline_width(const tt_outline *outline, double uy, double uz);
 /** Diameter of the largest circle inside the inside curve of a wall (0 when the wall closes it). */
 double tt_outline_bore(const tt_outline *outline, double wall);
 
+/** Area of the shell of a wall, m2: what tt_section_shell gives, by closed form where there is one
+ *  (an ellipse whose inside is not trimmed: perimeter * wall - pi wall^2). */
+double tt_outline_shell_area(const tt_outline *outline, double wall);
+
 /** The least wall that closes the outline, m: half the smaller width. */
 double tt_outline_closing_wall(const tt_outline *outline);
 

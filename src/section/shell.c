@@ -126,3 +126,12 @@ tt_section tt_section_shell(const tt_outline *outline, double wall, double nu)
     const tt_section lying = shell_ellipse(outline->deep, outline->wide, wall, &solid);
     return turned(&lying);
 }
+
+double tt_outline_shell_area(const tt_outline *outline, double wall)
+{
+    const double small = fmin(outline->wide, outline->deep), large = fmax(outline->wide, outline->deep);
+    if (outline->kind == TT_OUTLINE_ELLIPSE && wall > 0.0 && wall <= 0.5 * small * small / large) {
+        return tt_outline_perimeter(outline) * wall - PI * wall * wall;
+    }
+    return tt_section_shell(outline, wall, 0.3).area;
+}

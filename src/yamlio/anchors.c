@@ -65,7 +65,8 @@ tt_status tt_builder_alias(tt_builder *b, const yaml_event_t *event, tt_node **c
     }
     const tt_anchor *anchor = &b->anchors.at[i];
     if (anchor->nodes == 0) {
-        tt_complain(b->diags, TT_D_TOO_MUCH, place, NULL, "the alias *%s stands inside itself", name);
+        tt_complain(b->diags, TT_D_TOO_MUCH, place, NULL, "the alias *%s stands inside itself",
+                    name);
         return TT_E_INPUT;
     }
     if (anchor->nodes > TT_TREE_NODES - b->nodes) {
@@ -76,7 +77,7 @@ tt_status tt_builder_alias(tt_builder *b, const yaml_event_t *event, tt_node **c
     *copy = copy_of(anchor->node, b->pool, TT_TREE_DEPTH - b->depth, &deep);
     b->nodes += anchor->nodes;
     if (deep)
-        tt_complain(b->diags, TT_D_TOO_DEEP, place, NULL, "with the alias *%s nested more than %d deep",
-                    name, TT_TREE_DEPTH);
+        tt_complain(b->diags, TT_D_TOO_DEEP, place, NULL,
+                    "with the alias *%s nested more than %d deep", name, TT_TREE_DEPTH);
     return deep ? TT_E_INPUT : *copy ? TT_OK : TT_E_NOMEM;
 }

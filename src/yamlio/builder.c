@@ -10,9 +10,8 @@ tt_place tt_event_place(const yaml_event_t *event)
 {
     const yaml_mark_t start = event->start_mark, end = event->end_mark;
     const bool wide = event->type == YAML_SCALAR_EVENT || event->type == YAML_ALIAS_EVENT;
-    const size_t width = wide && end.line == start.line && end.column > start.column
-                             ? end.column - start.column
-                             : 1;
+    const size_t width =
+        wide && end.line == start.line && end.column > start.column ? end.column - start.column : 1;
     return (tt_place){(unsigned)start.line + 1, (unsigned)start.column + 1, (unsigned)width};
 }
 
@@ -122,8 +121,8 @@ static tt_status take_scalar(tt_builder *b, const yaml_event_t *event)
     tt_node *node = NULL;
     tt_status status = make(b, TT_SCALAR, place, &node);
     if (status) return status;
-    node->text = tt_pool_copy(b->pool, (const char *)event->data.scalar.value,
-                              event->data.scalar.length);
+    node->text =
+        tt_pool_copy(b->pool, (const char *)event->data.scalar.value, event->data.scalar.length);
     if (!node->text) return TT_E_NOMEM;
     node->quoted =
         style == YAML_SINGLE_QUOTED_SCALAR_STYLE || style == YAML_DOUBLE_QUOTED_SCALAR_STYLE;
@@ -154,7 +153,8 @@ static tt_status open_level(tt_builder *b, const yaml_event_t *event, tt_node_ki
     check_tag(b, tag, false, place);
     tt_level level = {.before = b->nodes};
     tt_status status = make(b, kind, place, &level.node);
-    if (!status) status = tt_builder_anchor(b, event, (const char *)anchor, level.node, &level.anchor);
+    if (!status)
+        status = tt_builder_anchor(b, event, (const char *)anchor, level.node, &level.anchor);
     if (!status) status = attach(b, level.node);
     if (status) return status;
     level.first = b->pending.n;
@@ -194,9 +194,12 @@ static tt_status take_document(tt_builder *b, const yaml_event_t *event)
 tt_status tt_builder_take(tt_builder *b, const yaml_event_t *event)
 {
     switch (event->type) {
-    case YAML_DOCUMENT_START_EVENT: return take_document(b, event);
-    case YAML_SCALAR_EVENT: return take_scalar(b, event);
-    case YAML_ALIAS_EVENT: return take_alias(b, event);
+    case YAML_DOCUMENT_START_EVENT:
+        return take_document(b, event);
+    case YAML_SCALAR_EVENT:
+        return take_scalar(b, event);
+    case YAML_ALIAS_EVENT:
+        return take_alias(b, event);
     case YAML_SEQUENCE_START_EVENT:
         return open_level(b, event, TT_SEQUENCE, event->data.sequence_start.anchor,
                           event->data.sequence_start.tag);
@@ -204,7 +207,9 @@ tt_status tt_builder_take(tt_builder *b, const yaml_event_t *event)
         return open_level(b, event, TT_MAPPING, event->data.mapping_start.anchor,
                           event->data.mapping_start.tag);
     case YAML_SEQUENCE_END_EVENT:
-    case YAML_MAPPING_END_EVENT: return close_level(b);
-    default: return TT_OK;
+    case YAML_MAPPING_END_EVENT:
+        return close_level(b);
+    default:
+        return TT_OK;
     }
 }

@@ -8,8 +8,8 @@
 #include <yaml.h>
 
 enum {
-    TT_TREE_DEPTH = 64,          /* levels of sequences and mappings */
-    TT_TREE_NODES = 100000,      /* nodes, those that aliases repeat counted each time */
+    TT_TREE_DEPTH = 64,     /* levels of sequences and mappings */
+    TT_TREE_NODES = 100000, /* nodes, those that aliases repeat counted each time */
     TT_TREE_ANCHORS = 1000,
     TT_TREE_BYTES = 4 * 1024 * 1024
 };
@@ -17,9 +17,9 @@ enum {
 /** A sequence or mapping that is still open. */
 typedef struct {
     tt_node *node;
-    size_t first;   /* its first child in `pending` */
-    size_t before;  /* nodes before it */
-    size_t anchor;  /* index in `anchors` plus one, 0 without */
+    size_t first;  /* its first child in `pending` */
+    size_t before; /* nodes before it */
+    size_t anchor; /* index in `anchors` plus one, 0 without */
     const char *key;
     tt_place key_place;
 } tt_level;

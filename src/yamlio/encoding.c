@@ -6,7 +6,12 @@
 static size_t decode(const unsigned char *text, size_t length, unsigned long *code)
 {
     const unsigned lead = text[0];
-    const size_t n = lead < 0x80 ? 1 : lead < 0xC2 ? 0 : lead < 0xE0 ? 2 : lead < 0xF0 ? 3 : lead < 0xF5 ? 4 : 0;
+    const size_t n = lead < 0x80   ? 1
+                     : lead < 0xC2 ? 0
+                     : lead < 0xE0 ? 2
+                     : lead < 0xF0 ? 3
+                     : lead < 0xF5 ? 4
+                                   : 0;
     if (n == 0 || n > length) return 0;
     *code = n == 1 ? lead : lead & (0x7Fu >> n);
     for (size_t i = 1; i < n; i++) {

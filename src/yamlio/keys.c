@@ -10,7 +10,8 @@ static int by_key_then_place(const void *left, const void *right)
     const tt_node *a = *(tt_node *const *)left, *b = *(tt_node *const *)right;
     const int order = strcmp(a->key, b->key);
     if (order != 0) return order;
-    if (a->key_place.line != b->key_place.line) return a->key_place.line < b->key_place.line ? -1 : 1;
+    if (a->key_place.line != b->key_place.line)
+        return a->key_place.line < b->key_place.line ? -1 : 1;
     return a->key_place.column < b->key_place.column ? -1 : 1;
 }
 

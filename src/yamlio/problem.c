@@ -1,4 +1,4 @@
-/* yamlio/problem.c - libyaml's problem in our words, with the place and with what it was reading. */
+/* yamlio/problem.c - libyaml's problem in our words, with its place and what it was reading. */
 #include "yamlio/problem.h"
 #include "base/text.h"
 
@@ -43,11 +43,13 @@ static yaml_mark_t last_of(const char *text, size_t length)
 
 /* At the end of the text the place that is of use is where the unfinished thing began, if it is
  * known. */
-static yaml_mark_t place_of(const yaml_parser_t *parser, const char *text, size_t length, bool *began)
+static yaml_mark_t place_of(const yaml_parser_t *parser, const char *text, size_t length,
+                            bool *began)
 {
     const bool marked = parser->error == YAML_SCANNER_ERROR || parser->error == YAML_PARSER_ERROR;
     const yaml_mark_t mark = marked ? parser->problem_mark : parser->mark;
-    const bool over = parser->eof && *parser->buffer.pointer == '\0' && /* no zero byte comes here */
+    const bool over = parser->eof &&
+                      *parser->buffer.pointer == '\0' && /* no zero byte comes here */
                       mark.index >= parser->mark.index;
     *began = marked && parser->context && over && parser->context_mark.index < mark.index;
     return *began ? parser->context_mark : over ? last_of(text, length) : mark;
@@ -73,8 +75,8 @@ void tt_problem_tell(const yaml_parser_t *parser, const char *text, size_t lengt
     }
     const bool elsewhere = parser->context && !began && parser->context_mark.line < mark.line;
     if (elsewhere)
-        tt_complain(diags, TT_D_YAML, place, hint, "%s; what it belongs to begins in line %zu", said,
-                    parser->context_mark.line + 1);
+        tt_complain(diags, TT_D_YAML, place, hint, "%s; what it belongs to begins in line %zu",
+                    said, parser->context_mark.line + 1);
     else
         tt_complain(diags, TT_D_YAML, place, hint, "%s", said);
 }

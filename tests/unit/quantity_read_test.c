@@ -100,7 +100,9 @@ static const bad bads[] = {
     {"nan", TT_Q_PURE, NUM, 0, 3, "a number is due"},
     {".nan mm", LEN, NUM, 0, 4, "a length is due"},
     {".", TT_Q_PURE, NUM, 0, 1, "a number is due"},
-    {"\xE2\x88\x92" "5 mm", LEN, NUM, 0, 3, "write the minus as -"},
+    {"\xE2\x88\x92"
+     "5 mm",
+     LEN, NUM, 0, 3, "write the minus as -"},
     {"0x10 mm", LEN, NUM, 1, 1, "only decimal numbers"},
     {"0X1p3", TT_Q_PURE, NUM, 1, 1, "only decimal numbers"},
     {"0x1.8p1 mm", LEN, NUM, 1, 1, "only decimal numbers"},
@@ -111,7 +113,9 @@ static const bad bads[] = {
     {"1e3.5 mm", LEN, NUM, 3, 1, "one decimal point"},
     {"5. mm", LEN, NUM, 1, 1, "digits behind it"},
     {"30\xC2\xB0", TT_Q_ANGLE, NUM, 2, 2, "write deg"},
-    {"35 \xC2\xB0" "C", TT_Q_TEMPERATURE, NUM, 3, 2, "K for a temperature difference"},
+    {"35 \xC2\xB0"
+     "C",
+     TT_Q_TEMPERATURE, NUM, 3, 2, "K for a temperature difference"},
     {"6' 2\"", LEN, NUM, 1, 1, "6 ft 2 1/2 in"},
     {"2\"", LEN, NUM, 1, 1, "6 ft 2 1/2 in"},
     {"6\xE2\x80\xB2", LEN, NUM, 1, 3, "6 ft 2 1/2 in"},
@@ -138,7 +142,8 @@ static const bad bads[] = {
     {"5 mm thick", LEN, UNK, 2, 8, "one unit"},
     {"5 N m", TT_Q_MOMENT, UNK, 2, 3, "one unit"},
     {"11111111111111111111111111111111111111111 m", LEN, NUM, 0, 41, "too many digits"},
-    {"1650", LEN, TT_QUANTITY_NO_UNIT, 0, 4, "a length needs its unit: write 1650 m, or as in 5 mm"},
+    {"1650", LEN, TT_QUANTITY_NO_UNIT, 0, 4,
+     "a length needs its unit: write 1650 m, or as in 5 mm"},
     {"-0.4", TT_Q_FORCE, TT_QUANTITY_NO_UNIT, 0, 4, "write -0.4 N, or as in 0.4 kN"},
     {"1e-9", TT_Q_ANGLE, TT_QUANTITY_NO_UNIT, 0, 4, "an angle needs its unit"},
     {"30 MPA", TT_Q_PRESSURE, UNK, 3, 3, "write MPa"},
@@ -220,8 +225,8 @@ static void refuses(void **state)
         const bool same = q.fault == b->fault && q.at == b->at && q.length == b->length &&
                           strstr(q.hint, b->hint) && q.value == 0.0;
         if (!same)
-            print_error("\"%s\": fault %d at %zu+%zu: %s; due %d at %zu+%zu: %s\n", b->text, q.fault,
-                        q.at, q.length, q.hint, b->fault, b->at, b->length, b->hint);
+            print_error("\"%s\": fault %d at %zu+%zu: %s; due %d at %zu+%zu: %s\n", b->text,
+                        q.fault, q.at, q.length, q.hint, b->fault, b->at, b->length, b->hint);
         assert_true(same);
         assert_true(q.at + q.length <= strlen(b->text));
         assert_true(strlen(q.hint) + 1 < sizeof q.hint); /* not cut off */
@@ -255,7 +260,8 @@ static void last_bit(void **state)
                 2.2250738585072014e-308, 0.0);
     assert_near(tt_quantity_read("1.7976931348623157e308", TT_Q_PURE, 0.0).value,
                 1.7976931348623157e308, 0.0);
-    assert_near(tt_quantity_read("9007199254740993.0", TT_Q_PURE, 0.0).value, 9007199254740992.0, 0.0);
+    assert_near(tt_quantity_read("9007199254740993.0", TT_Q_PURE, 0.0).value, 9007199254740992.0,
+                0.0);
 }
 
 /* Where the machine has a locale with a decimal comma, it has no say. */
@@ -279,8 +285,10 @@ static void locale_has_no_say(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(reads),    cmocka_unit_test(refuses),
-        cmocka_unit_test(last_bit), cmocka_unit_test(bare_lengths),
+        cmocka_unit_test(reads),
+        cmocka_unit_test(refuses),
+        cmocka_unit_test(last_bit),
+        cmocka_unit_test(bare_lengths),
         cmocka_unit_test(locale_has_no_say),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);

@@ -30,7 +30,7 @@ static const factor factors[] = {
     {"N", TT_Q_FORCE, 1.0},
     {"kN", TT_Q_FORCE, 1000.0},
     {"MN", TT_Q_FORCE, 1000000.0},
-    {"lbf", TT_Q_FORCE, 4.4482216152605},      /* 0.45359237 x 9.80665 */
+    {"lbf", TT_Q_FORCE, 4.4482216152605}, /* 0.45359237 x 9.80665 */
     {"kip", TT_Q_FORCE, 4448.2216152605},
     {"Pa", TT_Q_PRESSURE, 1.0},
     {"kPa", TT_Q_PRESSURE, 1000.0},

@@ -183,6 +183,7 @@ static void untrimmed_area_is_that_of_steiner(void **state)
             const double wall = 0.249 * k * round;
             const double area = tt_outline_perimeter(&outline) * wall - PI * wall * wall;
             assert_close(tt_section_shell(&outline, wall, 0.3).area, area, 1e-12);
+            assert_close(tt_outline_shell_area(&outline, wall), area, 1e-12);
         }
     }
 }

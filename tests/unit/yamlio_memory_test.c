@@ -16,10 +16,10 @@
 #define SANITIZED
 #endif
 
-static bool armed;      /* while a tree is read */
-static long left_ours;  /* requests until one is refused */
+static bool armed;     /* while a tree is read */
+static long left_ours; /* requests until one is refused */
 static long left_yaml;
-static long held;       /* blocks taken and not given back */
+static long held; /* blocks taken and not given back */
 
 void *tt_alloc(size_t n, size_t size)
 {
@@ -79,7 +79,8 @@ void free(void *block)
 }
 #endif
 
-static const char good[] = "a: &x {b: [1, 2, \"three\"], c: long\n  text}\nd: *x\ng: >\n  long\n  text\ne: 'f'\n";
+static const char good[] =
+    "a: &x {b: [1, 2, \"three\"], c: long\n  text}\nd: *x\ng: >\n  long\n  text\ne: 'f'\n";
 static const char wrong[] = "a: 1\na: 2\nb: &y !!int 3\nc: [1\nd: 4\n";
 
 static tt_status once(const char *text, long ours, long yaml)

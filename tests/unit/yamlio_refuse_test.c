@@ -31,14 +31,18 @@ static const refusal refusals[] = {
     {"a: \xF4\x90\x80\x80", TT_D_ENCODING, 1, 4, 1, "0xF4"},
     {"a: \xF5\x80\x80\x80", TT_D_ENCODING, 1, 4, 1, "0xF5"},
     {"a: \xE2\x82(", TT_D_ENCODING, 1, 4, 1, "0xE2"},
-    {"\xFF\xFE" "a", TT_D_ENCODING, 1, 1, 1, "UTF-8"},
+    {"\xFF\xFE"
+     "a",
+     TT_D_ENCODING, 1, 1, 1, "UTF-8"},
     {"a: x\x01y", TT_D_ENCODING, 1, 5, 1, "U+0001"},
     {"a: \x1B[31m", TT_D_ENCODING, 1, 4, 1, "U+001B"},
     {"a: \x7F", TT_D_ENCODING, 1, 4, 1, "U+007F"},
     {"a: 1\rb: 2\n", TT_D_ENCODING, 1, 5, 1, "U+000D"},
     {"a: \xC2\x85", TT_D_ENCODING, 1, 4, 1, "U+0085"},
     {"a: \xE2\x80\xA8", TT_D_ENCODING, 1, 4, 1, "U+2028"},
-    {"a: \xE2\x80\xAE" "b", TT_D_ENCODING, 1, 4, 1, "U+202E"},
+    {"a: \xE2\x80\xAE"
+     "b",
+     TT_D_ENCODING, 1, 4, 1, "U+202E"},
     {"a: \xEF\xBB\xBF", TT_D_ENCODING, 1, 4, 1, "U+FEFF"},
     {"a: \xEF\xBF\xBF", TT_D_ENCODING, 1, 4, 1, "U+FFFF"},
     {"a: \"\\0\"\n", TT_D_ENCODING, 1, 4, 4, "U+0000"},
@@ -169,7 +173,8 @@ static char *repeated(const char *before, const char *unit, const char *after, s
     return text;
 }
 
-static unsigned answer_repeated(const char *before, const char *unit, const char *after, size_t length)
+static unsigned answer_repeated(const char *before, const char *unit, const char *after,
+                                size_t length)
 {
     char *text = repeated(before, unit, after, length);
     const unsigned number = answer(text, strlen(text), NULL);

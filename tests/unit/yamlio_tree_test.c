@@ -80,11 +80,13 @@ static void texts_and_places(void **state)
     done(&r);
 }
 
-/* Columns count characters, not bytes; a byte order mark counts for nothing; lines may end in CR LF. */
+/* Columns count characters, not bytes; a byte order mark counts for nothing; lines may end in CR
+ * LF. */
 static void columns_are_characters(void **state)
 {
     (void)state;
-    reading r = read_text("\xEF\xBB\xBFg\xC3\xBC\xC3\xB6: \xE2\x82\xAC\xF0\x9F\x90\xA6 5\r\nnext: {\xC3\xA4: 1, b: 2}\r\n");
+    reading r = read_text("\xEF\xBB\xBFg\xC3\xBC\xC3\xB6: \xE2\x82\xAC\xF0\x9F\x90\xA6 5\r\nnext: "
+                          "{\xC3\xA4: 1, b: 2}\r\n");
     assert_string_equal(r.root->child[0]->key, "g\xC3\xBC\xC3\xB6");
     assert_place(r.root->child[0]->key_place, 1, 1, 3);
     assert_place(r.root->child[0]->place, 1, 6, 4);
@@ -178,9 +180,12 @@ static void adds_and_replaces(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(texts_and_places),       cmocka_unit_test(columns_are_characters),
-        cmocka_unit_test(long_texts),             cmocka_unit_test(roots_of_any_kind),
-        cmocka_unit_test(properties_are_skipped), cmocka_unit_test(aliases_are_copies),
+        cmocka_unit_test(texts_and_places),
+        cmocka_unit_test(columns_are_characters),
+        cmocka_unit_test(long_texts),
+        cmocka_unit_test(roots_of_any_kind),
+        cmocka_unit_test(properties_are_skipped),
+        cmocka_unit_test(aliases_are_copies),
         cmocka_unit_test(adds_and_replaces),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);

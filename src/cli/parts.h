@@ -1,0 +1,95 @@
+/* cli/parts.h - what the files of the command line share. */
+#ifndef TT_CLI_PARTS_H
+#define TT_CLI_PARTS_H
+
+#include "cli/cli.h"
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include <tiptoe/diag.h>
+#include <tiptoe/status.h>
+
+/** Exit status; of several the worst is the first of 2, 3, 1, 4, 0. */
+enum { TT_EXIT_HOLDS = 0, TT_EXIT_SHORT = 1, TT_EXIT_INPUT = 2, TT_EXIT_UNFINISHED = 3, TT_EXIT_UNCHECKED = 4 };
+int tt_exit_worse(int a, int b);
+int tt_exit_of(tt_status status); /* of what is not TT_OK */
+
+typedef enum {
+#define TT_VERB(id, operands, words) TT_VERB_##id,
+#include "cli/verbs.def"
+#undef TT_VERB
+    TT_VERBS
+} tt_verb;
+
+typedef enum {
+#define TT_OPTION(id, name, argument, verbs, words) TT_OPTION_##id,
+#include "cli/options.def"
+#undef TT_OPTION
+    TT_OPTIONS
+} tt_option_id;
+
+#define TT_V(id) (1u << TT_VERB_##id)
+
+typedef struct {
+    const char *name, *argument, *words;
+    unsigned verbs;
+} tt_option;
+extern const tt_option tt_options[TT_OPTIONS];
+
+typedef struct {
+    const char *name, *operands, *words;
+} tt_verb_row;
+extern const tt_verb_row tt_verbs[TT_VERBS];
+
+/** A command line, taken apart. Arrays hold as many entries as there are arguments. */
+typedef struct {
+    tt_verb verb; /* TT_VERBS: none */
+    const char **operand;
+    size_t operands;
+    const char **set;
+    size_t sets;
+    const char *text, *json, *scale; /* NULL: not given */
+    bool given[TT_OPTIONS];
+} tt_args;
+
+/** Takes it apart; complains on err. False: it is wrong, or memory ran out (then *status says 3). */
+bool tt_args_read(int argc, char **argv, FILE *err, tt_args *args, int *status);
+void tt_args_clear(tt_args *args);
+
+/* Words on standard error. */
+void tt_say_diags(const tt_diags *diags, bool quiet, FILE *err);
+void tt_say_error(FILE *err, const char *file, unsigned number, const char *text, const char *hint);
+
+/** The nearest of n words, NULL when none is near. `at` gives the i-th. */
+const char *tt_nearest(const char *word, size_t n, const char *(*at)(size_t i));
+
+void tt_help_short(FILE *out);
+void tt_help(tt_verb verb, FILE *out); /* TT_VERBS: of everything */
+
+/** Reads all of a file, "-" the stream; *text is to be freed. False: errno says why. */
+bool tt_file_read(const char *name, FILE *in, char **text, size_t *length);
+
+/** Where a result goes: a stream, or a file that is written beside and renamed. */
+typedef struct {
+    const char *name; /* "-": the stream; NULL: nowhere */
+    FILE *stream;
+    char *at;
+    size_t n, cap;
+    bool failed; /* memory ran out */
+} tt_output;
+
+/** Complains (2) about a file that exists and is not ours. */
+int tt_output_refuse(const tt_output *output, bool force, FILE *err);
+int tt_output_sink(void *user, const char *bytes, size_t n); /* a tt_sink; user: the output */
+/** Writes what has gathered; complains (3) when that cannot be done. */
+int tt_output_write(tt_output *output, FILE *err);
+void tt_output_clear(tt_output *output);
+
+/* The verbs. */
+typedef int tt_verb_fn(const tt_args *args, tt_streams io);
+#define TT_VERB(id, operands, words) tt_verb_fn tt_cli_##id;
+#include "cli/verbs.def"
+#undef TT_VERB
+
+#endif

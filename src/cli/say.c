@@ -1,0 +1,103 @@
+/* cli/say.c - help and diagnostics in words; the nearest spelling. */
+#include "cli/parts.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+static void say(const tt_diag *diag, FILE *err)
+{
+    char few[1024];
+    const size_t n = tt_diag_print(diag, few, sizeof few);
+    char *many = n < sizeof few ? NULL : malloc(n + 1);
+    if (many) tt_diag_print(diag, many, n + 1);
+    fputs(many ? many : few, err);
+    free(many);
+}
+
+void tt_say_diags(const tt_diags *diags, bool quiet, FILE *err)
+{
+    for (size_t i = 0; i < tt_diags_count(diags); i++) {
+        const tt_diag *diag = tt_diags_at(diags, i);
+        if (!quiet || diag->severity == TT_ERROR) say(diag, err);
+    }
+}
+
+void tt_say_error(FILE *err, const char *file, unsigned number, const char *text, const char *hint)
+{
+    say(&(tt_diag){.file = file, .text = text, .hint = hint, .severity = TT_ERROR, .number = number}, err);
+}
+
+/* Edit distance of words up to LONGEST bytes. */
+static size_t distance(const char *a, const char *b)
+{
+    enum { LONGEST = 31 };
+    const size_t na = strlen(a), nb = strlen(b);
+    size_t row[LONGEST + 1];
+    if (na > LONGEST || nb > LONGEST) return LONGEST;
+    for (size_t j = 0; j <= nb; j++) row[j] = j;
+    for (size_t i = 1; i <= na; i++) {
+        size_t corner = row[0];
+        row[0] = i;
+        for (size_t j = 1; j <= nb; j++) {
+            const size_t swap = corner + (a[i - 1] != b[j - 1]);
+            const size_t shift = 1 + (row[j] < row[j - 1] ? row[j] : row[j - 1]);
+            corner = row[j];
+            row[j] = swap < shift ? swap : shift;
+        }
+    }
+    return row[nb];
+}
+
+const char *tt_nearest(const char *word, size_t n, const char *(*at)(size_t i))
+{
+    enum { MOST = 2 };
+    const char *best = NULL;
+    size_t least = MOST + 1;
+    for (size_t i = 0; i < n; i++) {
+        const size_t away = distance(word, at(i));
+        if (away < least) best = at(i);
+        if (away < least) least = away;
+    }
+    return best;
+}
+
+void tt_help_short(FILE *out)
+{
+    fputs("Usage: tiptoe VERB [OPTION...] ...\n", out);
+    for (int v = 0; v < TT_VERBS; v++) fprintf(out, "  tiptoe %s %s\n", tt_verbs[v].name, tt_verbs[v].operands);
+    fputs("tiptoe --help says more.\n", out);
+}
+
+static void options(unsigned verbs, FILE *out)
+{
+    fputs("\nOptions:\n", out);
+    for (int i = 0; i < TT_OPTIONS; i++) {
+        const tt_option *option = &tt_options[i];
+        if (!(option->verbs & verbs)) continue;
+        char head[64];
+        snprintf(head, sizeof head, "--%s%s%s", option->name, option->argument ? " " : "",
+                 option->argument ? option->argument : "");
+        fprintf(out, "  %-18s %s\n", head, option->words);
+    }
+}
+
+static const char statuses[] =
+    "\nExit status: 0 everything this piece needs was checked, and holds; 1 something falls short;\n"
+    "2 the input or the command line is wrong; 3 the analysis could not be finished; 4 what was\n"
+    "checked holds, but something that this piece needs was not checked.\n";
+
+void tt_help(tt_verb verb, FILE *out)
+{
+    if (verb != TT_VERBS) {
+        fprintf(out, "Usage: tiptoe %s [OPTION...] %s\n%s.\n", tt_verbs[verb].name, tt_verbs[verb].operands,
+                tt_verbs[verb].words);
+        options(1u << verb, out);
+    } else {
+        fputs("tiptoe judges figurative bronze on slender supports.\n\nUsage: tiptoe VERB [OPTION...] ...\n\nVerbs:\n", out);
+        for (int v = 0; v < TT_VERBS; v++) {
+            fprintf(out, "  %s %s\n      %s\n", tt_verbs[v].name, tt_verbs[v].operands, tt_verbs[v].words);
+        }
+        options(~0u, out);
+    }
+    fputs(statuses, out);
+}

@@ -1,0 +1,50 @@
+/* publish/publish.c - the public door of the results: an assessment, or a built-in table, composed
+ * or recorded, rendered, and handed to the caller's sink as a whole. */
+#include "compose/compose.h"
+#include "record/record.h"
+#include "render/render.h"
+#include "tiptoe/report.h"
+
+static tt_status hand_over(const tt_text *text, tt_sink *sink, void *user)
+{
+    return sink(user, tt_text_of(text), text->n) == 0 ? TT_OK : TT_E_WRITE;
+}
+
+static tt_status render(const tt_report *report, const tt_text_options *options, tt_sink *sink, void *user)
+{
+    tt_text_style style = {.width = TT_TEXT_WIDTH};
+    if (options && options->width > 0) style.width = (size_t)options->width;
+    if (options) style.bold = options->bold != 0;
+    tt_text text = {0};
+    tt_status status = tt_render_text(report, &style, &text);
+    if (status == TT_OK) status = hand_over(&text, sink, user);
+    tt_text_clear(&text);
+    return status;
+}
+
+tt_status tt_write_text(const tt_assessment *assessment, const tt_text_options *options, tt_sink *sink, void *user)
+{
+    tt_report report = {0};
+    tt_status status = tt_compose_check(assessment, options && options->steps, &report);
+    if (status == TT_OK) status = render(&report, options, sink, user);
+    tt_report_clear(&report);
+    return status;
+}
+
+tt_status tt_write_json(const tt_assessment *assessment, tt_sink *sink, void *user)
+{
+    tt_text text = {0};
+    tt_status status = tt_record_json(assessment, &text);
+    if (status == TT_OK) status = hand_over(&text, sink, user);
+    tt_text_clear(&text);
+    return status;
+}
+
+tt_status tt_write_stock(const char *table, const char *name, tt_diags *diags, tt_sink *sink, void *user)
+{
+    tt_report report = {0};
+    tt_status status = tt_compose_stock(table, name, diags, &report);
+    if (status == TT_OK) status = render(&report, NULL, sink, user);
+    tt_report_clear(&report);
+    return status;
+}
