@@ -3,12 +3,14 @@
 
 #include <math.h>
 
-/* What falls short without a resistance stands before everything; fit, mass and the like are
- * compared by their use as the others are. */
+/* What falls short without a resistance stands before everything, then what falls short. What holds
+ * and has no load in it (the fit of a tube, a limit of weight) says how little room there is, not
+ * how near the piece is to breaking: it stands last. */
 static double rank(const tt_finding *finding)
 {
     if (!finding->has_use) return INFINITY;
-    return finding->holds ? finding->use : finding->use + 1e6;
+    if (!finding->holds) return finding->use + 1e6;
+    return finding->model ? finding->use : finding->use - 1e6;
 }
 
 static void sort(const tt_findings *findings, size_t *order)

@@ -159,6 +159,18 @@ static bool makes_list(const tt_steps_of_key *key, size_t i)
     return (row && row->kind == TT_KEY_LIST) || strcmp(key->name[i + 1], "+") == 0;
 }
 
+/* A limb that is a plain list of rows becomes a map with `rows`, to have room for other keys. */
+static tt_node *rows_apart(tt_reader *reader, tt_node *limbs, const tt_node *rows)
+{
+    tt_node *whole = new_node(reader, TT_MAPPING, rows->key, rows->key_place);
+    tt_node *apart = new_node(reader, TT_SEQUENCE, "rows", rows->key_place);
+    if (!whole || !apart) return NULL;
+    *apart = *rows;
+    apart->key = "rows";
+    whole->set = false; /* it stands for the list of the file */
+    return put(reader, whole, apart) && put(reader, limbs, whole) ? whole : NULL;
+}
+
 static tt_node *in_map(tt_reader *reader, tt_node *map, const tt_steps_of_key *key, size_t i)
 {
     tt_node *child = tt_tree_find(map, key->name[i]);
@@ -170,11 +182,7 @@ static tt_node *in_map(tt_reader *reader, tt_node *map, const tt_steps_of_key *k
     const bool limb = i == 1 && strcmp(key->name[0], "limbs") == 0;
     if (!limb || child->kind != TT_SEQUENCE || tt_key_named(&tt_limb_map, key->name[i + 1]) == NULL)
         return child;
-    tt_node *whole = new_node(reader, TT_MAPPING, child->key, child->key_place);
-    if (!whole) return NULL;
-    whole->set = false; /* it stands for the list of rows of the file */
-    child->key = "rows";
-    return put(reader, whole, child) && put(reader, map, whole) ? whole : NULL;
+    return rows_apart(reader, map, child);
 }
 
 static tt_node *descend(tt_reader *reader, tt_node *node, const tt_steps_of_key *key, size_t i,

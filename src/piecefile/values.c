@@ -86,7 +86,7 @@ static void tell_fault(tt_reader *reader, const tt_node *node, const tt_key *key
                        const tt_quantity *q)
 {
     char hint[320];
-    snprintf(hint, sizeof hint, "%s; for example: %s", q->hint, key->example);
+    snprintf(hint, sizeof hint, "%s; as in `%s`", q->hint, key->example);
     tt_tell(reader, TT_ERROR, number_of(q->fault), node, guilty(node, q), hint,
             "`%s` is a %s; `%.60s` %s", key->name, tt_kind_word(key->dimension), node->text,
             words_of(q->fault));

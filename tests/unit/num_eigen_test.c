@@ -68,9 +68,7 @@ static void repeated_values(void **unused)
     release(&p);
 }
 
-/* Masses on every third unknown only: ten values, then no more. Between masses three springs in a
- * row and at the right end two, so the values follow from the small chain, here by its own count.
- */
+/* Masses on every third unknown only: ten values, then no more. */
 static void massless_unknowns(void **unused)
 {
     (void)unused;

@@ -142,7 +142,8 @@ static void all_in_one_pass(void **state)
     tt_pool_clear(&pool);
 }
 
-/* Number of the only error, or 0 when it was read; fails when it took longer than two seconds. */
+/* Number of the first error, or 0 when it was read. Work that grows with the size takes a fraction
+ * of a second, work that grows with its square minutes: ten seconds tell them apart anywhere. */
 static unsigned answer(const char *text, size_t length, size_t *bytes)
 {
     tt_pool pool = {0};
@@ -151,7 +152,7 @@ static unsigned answer(const char *text, size_t length, size_t *bytes)
     tt_diags_about(diags, "big.yaml", text, length);
     const clock_t start = clock();
     const tt_status status = tt_tree_read(text, length, &pool, diags, &root);
-    assert_true((double)(clock() - start) / CLOCKS_PER_SEC < 2.0);
+    assert_true((double)(clock() - start) / CLOCKS_PER_SEC < 10.0);
     assert_true(status == TT_OK || tt_diags_errors(diags) > 0);
     assert_true((status == TT_OK) == (root != NULL));
     const unsigned number = status == TT_OK ? 0 : tt_diags_at(diags, 0)->number;
