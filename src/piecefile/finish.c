@@ -80,10 +80,10 @@ static void bronze(tt_reader *reader, const tt_draft *draft, tt_segment *segment
     segment->casting_quality = quality(reader, &draft->said.casting_quality);
 }
 
-static void ends_meet(tt_reader *reader, const tt_draft *draft)
+static bool ends_meet(tt_reader *reader, const tt_draft *draft)
 {
     const tt_outline_kind a = draft->outline.kind, b = draft->outline_to.kind;
-    if (a == b) return;
+    if (a == b) return true;
     const bool bare = a == TT_OUTLINE_NONE || b == TT_OUTLINE_NONE;
     tt_wrong_key(reader, TT_D_OUTLINE_KINDS, draft->node,
                  bare ? "give an outline at both ends or at none"
@@ -91,6 +91,7 @@ static void ends_meet(tt_reader *reader, const tt_draft *draft)
                  bare ? "`%.80s` has bronze at one end and none at the other"
                       : "the two outlines of `%.80s` cannot turn into each other",
                  draft->name);
+    return false;
 }
 
 static void something(tt_reader *reader, const tt_draft *draft, const tt_segment *segment)
@@ -114,9 +115,9 @@ static tt_segment finish(tt_reader *reader, const tt_draft *draft)
                           .drag = said->wind.drag, .drag_because = said->wind.because,
                           .place = tt_keep_place(draft->node)};
     segment.turn_to = said->turn_to.origin ? said->turn_to.is : segment.turn;
-    ends_meet(reader, draft);
+    const bool meet = ends_meet(reader, draft);
     something(reader, draft, &segment);
-    if (draft->outline.kind != TT_OUTLINE_NONE) bronze(reader, draft, &segment);
+    if (meet && draft->outline.kind != TT_OUTLINE_NONE) bronze(reader, draft, &segment);
     segment.armature = tt_finish_member(reader, draft);
     return segment;
 }

@@ -44,9 +44,10 @@ static void station_of_old(tt_reader *reader, const tt_node *row, tt_station *ou
     } else if (out->point != TT_NONE) {
         const tt_made *made = &reader->made.at[out->point];
         out->outline = made->outline;
-        if (!made->by_limb)
-            tt_wrong(reader, TT_D_ROW, row, "give its girth, or wide and deep: [name, 150 mm]",
-                     "no limb made `%.60s`, so that it has no outline", out->name);
+        if (made->by_limb) return;
+        tt_wrong(reader, TT_D_ROW, row, "give its girth, or wide and deep: [name, 150 mm]",
+                 "no limb made `%.60s`, so that it has no outline", out->name);
+        out->outline = (tt_outline){TT_OUTLINE_ELLIPSE, NAN, NAN};
     }
 }
 

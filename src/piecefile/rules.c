@@ -10,18 +10,17 @@ static void parts(tt_reader *reader)
 {
     const tt_node *root = reader->root;
     if (tt_tree_find(root, "limbs") || tt_tree_find(root, "segments")) return;
-    tt_tell(reader, TT_ERROR, TT_D_NO_PARTS, NULL, (tt_place){1, 1, 1},
-            "limbs: {leg: [[toe, 0, 0, 0, 46 mm], [hip, 0, 0, 620 mm, 90 mm]]}",
-            "there is no limb and no segment");
+    tt_wrong_key(reader, TT_D_NO_PARTS, root,
+                 "limbs: {leg: [[toe, 0, 0, 0, 46 mm], [hip, 0, 0, 620 mm, 90 mm]]}",
+                 "there is no limb and no segment");
 }
 
 static void stands(tt_reader *reader)
 {
     const tt_node *node = tt_tree_find(reader->root, "stands");
     if (!node || (node->kind == TT_SEQUENCE && node->n == 0))
-        tt_tell(reader, TT_ERROR, TT_D_NO_STAND, node,
-                node ? tt_key_place(node) : (tt_place){1, 1, 1},
-                "stands: [{at: toe, held: fixed}]", "nothing holds the piece");
+        tt_wrong_key(reader, TT_D_NO_STAND, node ? node : reader->root,
+                     "stands: [{at: toe, held: fixed}]", "nothing holds the piece");
 }
 
 static void height(tt_reader *reader)

@@ -1,0 +1,90 @@
+/* Diagnostics: order of place, the limit, and how one is printed. */
+#include "assert_close.h"
+#include "base/diags.h"
+
+#include <string.h>
+
+static const char text[] = "piece: A\nwall: 6\tkN\r\nnämen: \x1b[31m x\n";
+
+static tt_diags *with_text(void)
+{
+    tt_diags *diags = tt_diags_new(3);
+    assert_non_null(diags);
+    tt_diags_about(diags, "a.yaml", text, sizeof text - 1);
+    return diags;
+}
+
+static void sorted_by_place(void **state)
+{
+    (void)state;
+    tt_diags *diags = with_text();
+    tt_complain(diags, TT_D_SHAPE, ((tt_place){3, 1, 1}), NULL, "third");
+    tt_complain(diags, TT_D_UNIT_WRONG, ((tt_place){2, 9, 2}), NULL, "second");
+    tt_complain(diags, TT_D_UNIT_WRONG, ((tt_place){2, 7, 1}), NULL, "first %d", 1);
+    tt_complain(diags, TT_D_UNIT_WRONG, ((tt_place){1, 1, 1}), NULL, "too many");
+    assert_int_equal(tt_diags_errors(diags), 4);
+    assert_int_equal(tt_diags_count(diags), 3);
+    assert_string_equal(tt_diags_at(diags, 0)->text, "first 1");
+    assert_string_equal(tt_diags_at(diags, 1)->text, "second");
+    assert_string_equal(tt_diags_at(diags, 2)->text, "third");
+    tt_diags_free(diags);
+}
+
+static void printed_with_a_caret(void **state)
+{
+    (void)state;
+    char got[400];
+    tt_diags *diags = with_text();
+    tt_complain(diags, TT_D_UNIT_WRONG, ((tt_place){2, 9, 2}), "write a length", "a force");
+    const size_t n = tt_diag_print(tt_diags_at(diags, 0), got, sizeof got);
+    assert_string_equal(got, "a.yaml:2:9: error TT1102: a force\n"
+                             "      2 | wall: 6\tkN\n"
+                             "        |        \t^~\n"
+                             "        write a length\n");
+    assert_int_equal(n, strlen(got));
+    char little[10];
+    assert_int_equal(tt_diag_print(tt_diags_at(diags, 0), little, sizeof little), n);
+    assert_string_equal(little, "a.yaml:2:");
+    tt_diags_free(diags);
+}
+
+/* Columns count characters; control characters of the file are not passed on. */
+static void plain_on_a_terminal(void **state)
+{
+    (void)state;
+    char got[400];
+    tt_diags *diags = with_text();
+    tt_complain(diags, TT_D_ENCODING, ((tt_place){3, 8, 1}), NULL, "a control character");
+    tt_diag_print(tt_diags_at(diags, 0), got, sizeof got);
+    assert_null(strchr(got, 0x1b));
+    assert_non_null(strstr(got, "\n        |        ^\n"));
+    tt_diags_free(diags);
+}
+
+/* Every number stands once and has a title and a cure. */
+static void numbers_are_told(void **state)
+{
+    (void)state;
+    unsigned last = 0, n = 0;
+#define TT_NUMBER(number, name, title, cure)   \
+    assert_true((number) > last);              \
+    last = (number);                           \
+    assert_non_null(tt_number_title(number));  \
+    assert_true(strlen(tt_number_cure(number)) > 3); \
+    n++;
+#include "base/numbers.def"
+#undef TT_NUMBER
+    assert_true(n > 30);
+    assert_null(tt_number_title(9999));
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(sorted_by_place),
+        cmocka_unit_test(printed_with_a_caret),
+        cmocka_unit_test(plain_on_a_terminal),
+        cmocka_unit_test(numbers_are_told),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}
