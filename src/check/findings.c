@@ -64,11 +64,12 @@ const char *tt_default_key(const tt_piece *piece, unsigned origin)
     return from->kind == TT_ORIGIN_DEFAULT ? from->key : NULL;
 }
 
-/* With no variable action it is the weight that leads: its magnitude comes from what multiplies the
- * bronze. A wind's or an own load's magnitude is always given. */
+/* With no variable action it is the weight that leads: where most of it is bronze its magnitude
+ * comes from what the bronze is multiplied by. A wind's or an own load's magnitude is always given. */
 const char *tt_default_behind(const tt_check_input *in, const tt_worst *worst)
 {
     if (worst->together->leading != TT_NONE) return NULL;
+    if (in->model->weight[TT_NOMINAL].bronze < 0.5 * tt_model_mass(in->model, TT_NOMINAL)) return NULL;
     const tt_segment *segment = &in->piece->segments.at[worst->cut.segment];
     const char *key = tt_default_key(in->piece, segment->wall.origin);
     if (!key && !segment->solid) key = tt_default_key(in->piece, segment->surface.origin);

@@ -19,7 +19,7 @@ void tt_compose_cautions(const tt_assessment *a, tt_report *out);
 /** An SI value in the reader's unit. `unit` is the SI unit's name ("" for a plain number). */
 const char *tt_say(tt_report *out, double value, const char *unit, tt_unit_system system);
 
-/** The title of a check, its name where it has none. */
+/** The title of a check; words for what no check computes yet; the name itself where neither is. */
 const char *tt_say_check(const char *name);
 
 /** Use in whole per cent, rounded up; with a decimal more where whole ones would contradict the

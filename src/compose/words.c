@@ -25,12 +25,26 @@ const char *tt_say(tt_report *out, double value, const char *unit, tt_unit_syste
     return text;
 }
 
-const char *tt_say_check(const char *name)
+static const char *title_of(const char *name)
 {
     for (size_t i = 0; i < tt_checks_count(); i++) {
         if (strcmp(tt_checks_at(i)->name, name) == 0) return tt_checks_at(i)->title;
     }
-    return name;
+    return NULL;
+}
+
+const char *tt_say_check(const char *name)
+{
+    static const char *const words[][2] = {
+#define TT_NAME(name, words) {name, words},
+#include "compose/names.def"
+#undef TT_NAME
+    };
+    const char *said = title_of(name);
+    for (size_t i = 0; !said && i < sizeof words / sizeof *words; i++) {
+        if (strcmp(words[i][0], name) == 0) said = words[i][1];
+    }
+    return said ? said : name;
 }
 
 /* Per cent rounded up with this many decimals; what floating point adds in the last digits is not
@@ -38,7 +52,7 @@ const char *tt_say_check(const char *name)
 static double up(double use, int decimals)
 {
     const double ten = pow(10.0, decimals);
-    return ceil(use * 100.0 * ten - 1e-7) / ten;
+    return ceil(use * 100.0 * ten - 1e-7) / ten + 0.0; /* never -0 */
 }
 
 /* Does the printed figure say what the judgement says? */

@@ -109,7 +109,8 @@ static tt_status form_bars(tt_frame *frame, tt_frame_fault *fault)
 }
 
 /* A pivot that elimination has brought below 1e-11 of its diagonal is rounding: that unknown is not
- * held by anything. The limit is an assumption: rounding leaves about 1e-15, slender frames 1e-8. */
+ * held by anything. The limit is an assumption: rounding leaves about 1e-15, slender frames 1e-8.
+ */
 static tt_status factor(tt_frame *frame, tt_frame_fault *fault)
 {
     const tt_status status = tt_factor_of(&frame->stiffness, &frame->factor);

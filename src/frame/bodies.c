@@ -15,8 +15,8 @@ static tt_status collect(tt_frame *frame, size_t *set, tt_frame_fault *fault)
         tt_frame_body *body = &frame->bodies.at[node->body];
         if (!node->any_held || body->master == i) continue;
         if (frame->nodes.at[body->master].any_held) {
-            *fault = (tt_frame_fault){
-                .node = i, .direction = -1, .arm_a = body->master, .arm_b = i};
+            *fault =
+                (tt_frame_fault){.node = i, .direction = -1, .arm_a = body->master, .arm_b = i};
             return TT_E_INPUT;
         }
         body->master = i;

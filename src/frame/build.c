@@ -59,8 +59,9 @@ bool tt_frame_hold(tt_frame *frame, size_t node, const bool held[TT_SIX])
 bool tt_frame_add_mass(tt_frame *frame, size_t node, double mass, tt_vec3 offset,
                        const double inertia[3])
 {
-    return tt_list_push(&frame->masses,
-                        (tt_frame_mass_at){node, mass, offset, {inertia[0], inertia[1], inertia[2]}});
+    return tt_list_push(
+        &frame->masses,
+        (tt_frame_mass_at){node, mass, offset, {inertia[0], inertia[1], inertia[2]}});
 }
 
 size_t tt_frame_nodes(const tt_frame *frame)

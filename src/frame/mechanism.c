@@ -11,8 +11,10 @@ size_t tt_set_root(size_t *set, size_t i)
 void tt_set_join(size_t *set, size_t a, size_t b)
 {
     const size_t p = tt_set_root(set, a), q = tt_set_root(set, b);
-    if (p < q) set[q] = p;
-    else set[p] = q;
+    if (p < q)
+        set[q] = p;
+    else
+        set[p] = q;
 }
 
 static void join_all(const tt_frame *frame, size_t *set)

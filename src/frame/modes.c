@@ -15,9 +15,9 @@ static const double cluster = 1e-4;
 typedef struct {
     const tt_frame *frame;
     size_t least;
-    double up_to;          /* lambda */
-    double *push[3];       /* [unknowns] inertia force of all free unknowns, ground shaken by one */
-    double free_mass[3];   /* kg */
+    double up_to;        /* lambda */
+    double *push[3];     /* [unknowns] inertia force of all free unknowns, ground shaken by one */
+    double free_mass[3]; /* kg */
     tt_eigen found;
     double (*bodies)[TT_SIX]; /* work, twice the bodies */
 } search;
@@ -118,8 +118,8 @@ static tt_status prove(const search *s, size_t keep, tt_mode_proof *proof)
     if (s->found.n == 0) return TT_OK;
     const double shift = keep ? value[keep - 1] * (1.0 + 0.5 * cluster) : 0.5 * value[0];
     tt_sturm sturm;
-    const tt_status status = tt_sturm_prove(&s->frame->stiffness, &s->frame->mass, value,
-                                            s->found.n, shift, &sturm);
+    const tt_status status =
+        tt_sturm_prove(&s->frame->stiffness, &s->frame->mass, value, s->found.n, shift, &sturm);
     *proof = (tt_mode_proof){sturm.shift, sturm.counted, sturm.found};
     return status;
 }

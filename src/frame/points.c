@@ -3,7 +3,8 @@
 #include "frame/parts.h"
 
 /* Roots of the Legendre polynomial of degree 6 and weights: Abramowitz & Stegun, Handbook of
- * Mathematical Functions, table 25.4, FROM MEMORY, moved to 0..1; a test checks them by the moments. */
+ * Mathematical Functions, table 25.4, FROM MEMORY, moved to 0..1; a test checks them by the
+ * moments. */
 const double tt_bar_point[TT_BAR_POINTS] = {
     0.0337652428984239860938492, 0.1693953067668677431693002, 0.3806904069584015456847491,
     0.6193095930415984543152509, 0.8306046932331322568306998, 0.9662347571015760139061508};

@@ -105,8 +105,8 @@ static bool take_state(const tt_frame *frame, tt_pool *pool, tt_frame_state *sta
     return state->move && state->reaction && state->end;
 }
 
-static tt_status solve_with(const tt_frame *frame, const tt_frame_load *load, double *rhs, double *x,
-                            double (*bodies)[TT_SIX], double (*forces)[TT_SIX],
+static tt_status solve_with(const tt_frame *frame, const tt_frame_load *load, double *rhs,
+                            double *x, double (*bodies)[TT_SIX], double (*forces)[TT_SIX],
                             tt_frame_state *state)
 {
     needed(frame, load, NULL, forces, NULL);
@@ -131,8 +131,8 @@ tt_status tt_frame_solve(const tt_frame *frame, const tt_frame_load *load, tt_po
     double(*bodies)[TT_SIX] = tt_alloc(2 * frame->bodies.n, sizeof *bodies);
     tt_status status = TT_E_NOMEM;
     if (take_state(frame, pool, state) && vectors && bodies) {
-        status = solve_with(frame, load, vectors, vectors + n, bodies, bodies + frame->bodies.n,
-                            state);
+        status =
+            solve_with(frame, load, vectors, vectors + n, bodies, bodies + frame->bodies.n, state);
     }
     tt_free(vectors);
     tt_free(bodies);

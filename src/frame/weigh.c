@@ -56,7 +56,8 @@ static void about_origin(const tt_frame *frame, size_t body, const double *force
     tt_mat6_tapply(&arm, forces, out);
 }
 
-/* Forces that give the whole an acceleration of one along x, y or z, and moments about the origin. */
+/* Forces that give the whole an acceleration of one along x, y or z, and moments about the origin.
+ */
 static void push_whole(const tt_frame *frame, int along, double out[TT_SIX])
 {
     double move[TT_SIX] = {0};

@@ -17,10 +17,10 @@ static const double nothing = 1e-13; /* of the largest: rounding, not a directio
 typedef struct {
     const tt_sparse *k, *m;
     const tt_factor *factor;
-    size_t rows, cols;   /* unknowns, vectors in the block */
-    double *x, *y, *z;   /* [cols][rows]: the block; M x, then K z; inverse(K) M x */
-    double *h, *q, *mu;  /* projected A, its vectors and values, descending */
-    double *work;        /* [rows] */
+    size_t rows, cols;  /* unknowns, vectors in the block */
+    double *x, *y, *z;  /* [cols][rows]: the block; M x, then K z; inverse(K) M x */
+    double *h, *q, *mu; /* projected A, its vectors and values, descending */
+    double *work;       /* [rows] */
 } block;
 
 static double dot(const double *a, const double *b, size_t n)
@@ -45,7 +45,8 @@ static size_t smaller(size_t a, size_t b)
     return a < b ? a : b;
 }
 
-/* Fixed numbers in -1..1 without pattern: the finalizer of a 32-bit hash (MurmurHash3). FROM MEMORY */
+/* Fixed numbers in -1..1 without pattern: the finalizer of a 32-bit hash (MurmurHash3). FROM MEMORY
+ */
 static double scattered(size_t i)
 {
     uint32_t h = (uint32_t)i * 0x9e3779b9u + 0x7f4a7c15u;
@@ -181,7 +182,8 @@ static tt_status give(const block *b, size_t sure, bool all, tt_eigen *out)
     return TT_OK;
 }
 
-/* The block is as good as all there is when M fills less than the block, or the block everything. */
+/* The block is as good as all there is when M fills less than the block, or the block everything.
+ */
 static tt_status converge(block *b, size_t wanted, tt_eigen *out)
 {
     const size_t width = b->cols;

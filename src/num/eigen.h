@@ -15,9 +15,10 @@ typedef struct {
     double *shape; /* [n * unknowns], one after the other, x' K x = 1 */
 } tt_eigen;
 
-/** At least `wanted` converged pairs (fewer when the matrices have fewer, then `all`), to a residual
- *  of 1e-6 in the energy norm, so about 1e-12 in lambda. Block iteration on inverse(K) M with
- *  Rayleigh-Ritz from fixed starting vectors. TT_E_NOT_CONVERGED, TT_E_NOMEM; free it in any case. */
+/** At least `wanted` converged pairs (fewer when the matrices have fewer, then `all`), to a
+ * residual of 1e-6 in the energy norm, so about 1e-12 in lambda. Block iteration on inverse(K) M
+ * with Rayleigh-Ritz from fixed starting vectors. TT_E_NOT_CONVERGED, TT_E_NOMEM; free it in any
+ * case. */
 tt_status tt_eigen_lowest(const tt_sparse *k, const tt_factor *factor, const tt_sparse *m,
                           size_t wanted, tt_eigen *out);
 void tt_eigen_free(tt_eigen *eigen);

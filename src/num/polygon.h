@@ -1,5 +1,6 @@
 /* num/polygon.h - points and polygons of the plane: hull, area, distance to an edge, inset, least
- * width. Lengths in any one unit. Corners run anticlockwise; a convex polygon has no three in line. */
+ * width. Lengths in any one unit. Corners run anticlockwise; a convex polygon has no three in line.
+ */
 #ifndef TT_NUM_POLYGON_H
 #define TT_NUM_POLYGON_H
 
@@ -19,7 +20,8 @@ size_t tt_hull(const tt_vec2 *points, size_t n, tt_vec2 *hull);
 double tt_polygon_area(const tt_vec2 *corners, size_t n, tt_vec2 *centroid);
 
 /** Distance to the nearest edge of a convex polygon, positive inside, negative outside (and for a
- *  polygon of one or two corners). edge (NULL: not wanted): the one from corner `edge` to the next. */
+ *  polygon of one or two corners). edge (NULL: not wanted): the one from corner `edge` to the next.
+ */
 double tt_convex_distance(const tt_vec2 *corners, size_t n, tt_vec2 at, size_t *edge);
 
 /** The convex polygon of all points at least `by` (>= 0) inside. out: room for 4 n. Returns the

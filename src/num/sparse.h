@@ -36,14 +36,14 @@ double tt_sparse_diagonal(const tt_sparse *matrix, int unknown);
 void tt_sparse_apply(const tt_sparse *matrix, const double *x, double *out);
 
 typedef struct {
-    int n, done;         /* done < n: stopped at a pivot of exactly nil */
-    int *order, *place;  /* pivot k is unknown order[k]; place is the inverse */
+    int n, done;        /* done < n: stopped at a pivot of exactly nil */
+    int *order, *place; /* pivot k is unknown order[k]; place is the inverse */
     int *start, *parent, *count, *row;
     double *value, *pivot; /* L without its ones, and D in the order of pivots */
 } tt_factor;
 
-/** L D L' of the matrix in a fill-reducing order. TT_E_NOMEM, or TT_E_ILL_CONDITIONED when a pivot is
- *  exactly nil (order and done then say which). Free it in either case. */
+/** L D L' of the matrix in a fill-reducing order. TT_E_NOMEM, or TT_E_ILL_CONDITIONED when a pivot
+ * is exactly nil (order and done then say which). Free it in either case. */
 tt_status tt_factor_of(const tt_sparse *matrix, tt_factor *out);
 void tt_factor_free(tt_factor *factor);
 

@@ -1,0 +1,313 @@
+/* The text result of a hand-made assessment: every section says what it must, in its order, in our
+ * own words; the cautions are always there; each refusal of memory ends in TT_E_NOMEM. */
+#define FIXTURE_REFUSES
+#include "fixture_assessment.h"
+#include "base/text.h"
+#include "tiptoe/report.h"
+
+#include <ctype.h>
+#include <string.h>
+
+/* What a result came to, with every run of blanks as one, so that line breaks do not matter. */
+static char got[200000];
+static size_t got_n;
+
+static int gather(void *user, const char *bytes, size_t n)
+{
+    (void)user;
+    for (size_t i = 0; i < n && got_n + 1 < sizeof got; i++) {
+        const bool blank = isspace((unsigned char)bytes[i]) != 0;
+        if (!blank) got[got_n++] = bytes[i];
+        else if (got_n && got[got_n - 1] != ' ') got[got_n++] = ' ';
+    }
+    got[got_n] = '\0';
+    return 0;
+}
+
+static void write_it(const fixture *f, const tt_text_options *options)
+{
+    got_n = 0;
+    assert_int_equal(tt_write_text(&f->a, options, gather, NULL), TT_OK);
+}
+
+static void has(const char *words)
+{
+    if (strstr(got, words)) return;
+    print_error("lacks: %s\nin: %s\n", words, got);
+    fail();
+}
+
+static void has_not(const char *words)
+{
+    if (!strstr(got, words)) return;
+    print_error("must not say: %s\nin: %s\n", words, got);
+    fail();
+}
+
+static void has_in_order(const char *const *words)
+{
+    const char *at = got;
+    for (; *words; words++) {
+        const char *found = strstr(at, *words);
+        if (!found) print_error("not there, or not in its order: %s\n", *words);
+        assert_non_null(found);
+        at = found + strlen(*words);
+    }
+}
+
+static void sections_stand_in_their_order(void **state)
+{
+    (void)state;
+    fixture f;
+    fixture_open(&f);
+    write_it(&f, NULL);
+    static const char *const order[] = {"tiptoe check: Post with a Knee", "What was checked holds", "Weight and balance",
+                                        "The tightest places", "Sway", "Forces on the ground", "Not checked",
+                                        "Does not apply", "Defaults used", "Cautions", NULL};
+    has_in_order(order);
+    fixture_close(&f);
+}
+
+static void the_verdict_in_one_sentence(void **state)
+{
+    (void)state;
+    fixture f;
+    fixture_open(&f);
+    write_it(&f, NULL);
+    has("What was checked holds; 1 thing was not. Tightest at foot, strength of the bronze: use 83 % under B "
+        "(heavy weight, together), margin 20 %.");
+    has_not("A default decides");
+    f.a.verdict = TT_HOLDS;
+    f.a.decided_by_default = "site/damping";
+    write_it(&f, NULL);
+    has("Holds; tightest at foot, ");
+    has("A default decides this: site/damping, 0.02.");
+    f.a.verdict = TT_FALLS_SHORT;
+    f.finding[0].holds = false;
+    f.finding[0].use = 1.0001;
+    f.finding[0].margin = 1 / 1.0001 - 1;
+    write_it(&f, NULL);
+    has("Falls short: at foot, strength of the bronze: use 101 % under B (heavy weight, together), margin -1 %.");
+    has("Besides, 1 thing was not checked.");
+    f.finding[0].has_use = false;
+    f.finding[0].why = "there is no strength";
+    write_it(&f, NULL);
+    has("Falls short: at foot, strength of the bronze under B (heavy weight, together): there is no strength.");
+    f.a.verdict = TT_NOT_CHECKED;
+    f.a.governing = TT_NONE;
+    f.a.findings.list.n = 0;
+    f.unchecked[0].needed = true;
+    write_it(&f, NULL);
+    has("Nothing could be judged; 2 things were not checked.");
+    fixture_close(&f);
+}
+
+static void weight_and_centre(void **state)
+{
+    (void)state;
+    fixture f;
+    fixture_open(&f);
+    write_it(&f, NULL);
+    has("Weight 100 kg, by the spread of the bronze 90.0 kg to 120 kg: bronze 60.0 kg, armature 30.0 kg, lumps 10.0 kg.");
+    /* 50 mm at scale 2 are 25 mm of the maquette. */
+    has("Centre of mass at x = 50.0 mm (25.0 mm on the maquette), y = -20.0 mm (-10.0 mm on the maquette)");
+    has("stands over the sole, 30.0 mm (15.0 mm on the maquette) inside the nearest edge, which lies towards 270 deg");
+    has("Told, not judged: not held down, it would need 150 % of what its weight restores against tipping, under B.");
+    has_not("limit of");
+    f.piece->scale = 1.0;
+    f.piece->limits.has_mass = true;
+    f.piece->limits.mass.is = 95;
+    f.a.balance.edge_distance = -0.01;
+    write_it(&f, NULL);
+    has_not("on the maquette");
+    has("Over the limit of 95.0 kg by 5.00 kg.");
+    has("stands outside the sole, 10.0 mm beyond the nearest edge");
+    f.piece->limits.mass.is = 110;
+    write_it(&f, NULL);
+    has("Within the limit of 110 kg at the nominal walls, over it by 10.0 kg at the thickest.");
+    f.piece->limits.mass.is = 120;
+    f.piece->report = TT_IMPERIAL;
+    write_it(&f, NULL);
+    has("Within the limit of 265 lb."); /* 120 kg / 0.45359237 */
+    fixture_close(&f);
+}
+
+static void sway_and_reactions(void **state)
+{
+    (void)state;
+    fixture f;
+    fixture_open(&f);
+    write_it(&f, NULL);
+    has("Sways most at crown: 2.00 mm level, under S (armature alone).");
+    /* Faces +x; 0.9 of 75 kg that can move, of 100 kg in all: 67.5 %, of which 8 in 9 along x. */
+    has("In the softer carry model (armature alone): It sways forward 2.1 times a second, carrying 68 % of the weight.");
+    has("In the stiffer one the lowest is 3.5 times a second.");
+    has("foot strength 1.62 kN 0 N 150 N 120 N.m 7.50 N.m");
+    has_not("foot equilibrium");
+    f.mode[TT_ALONE].mass_fraction[0] = 0.05; /* and 0.1 along y: (0.05 + 0.1) * 0.75 */
+    write_it(&f, NULL);
+    has("It sways aslant 2.1 times a second, carrying 11 % of the weight.");
+    f.mode[TT_ALONE].mass_fraction[0] = f.mode[TT_ALONE].mass_fraction[1] = 0;
+    write_it(&f, NULL);
+    has("It twists 2.1 times a second");
+    fixture_close(&f);
+}
+
+static void what_is_missing_and_where_values_come_from(void **state)
+{
+    (void)state;
+    fixture f;
+    fixture_open(&f);
+    write_it(&f, NULL);
+    static const char *const order[] = {
+        "what passes between bronze and armature, at knee: nobody described it. Demand 12.0 N.m. Give: attach.",
+        "shaking by hand, the whole piece: it can be shaken. Told only: the verdict does not hang on it.",
+        "balance: it is held down.", "Values with a reason", "bronze/wall: 6 mm (the foundry says so)",
+        "site/damping: 0.02 (nobody measured it)", NULL};
+    has_in_order(order);
+    has_not("height: 2 m");
+    has_not("Changed on the command line");
+    static const char *const set[] = {"bronze/wall=7 mm"};
+    f.piece->set = set;
+    f.piece->sets = 1;
+    write_it(&f, NULL);
+    has("Changed on the command line: - bronze/wall=7 mm");
+    fixture_close(&f);
+}
+
+static void steps_when_asked_for(void **state)
+{
+    (void)state;
+    fixture f;
+    fixture_open(&f);
+    write_it(&f, NULL);
+    has_not("sigma = N/A");
+    write_it(&f, &(tt_text_options){.steps = 1});
+    has("Holds: demand 83.0 MPa, resistance 100 MPa, use 83 %, under B (heavy weight, together).");
+    has("assumes: it stands still");
+    has("sigma = N/A = 1200/0.002 = 600000 Pa [a book, from memory]");
+    fixture_close(&f);
+}
+
+/* Whatever is asked for and whatever was found, every caution is there. */
+static void cautions_are_always_there(void **state)
+{
+    (void)state;
+    static const tt_verdict verdicts[] = {TT_HOLDS, TT_FALLS_SHORT, TT_NOT_CHECKED};
+    static const tt_text_options options[] = {{0}, {.steps = 1}, {.bold = 1}, {.width = 40}};
+    for (size_t i = 0; i < 12; i++) {
+        fixture f;
+        fixture_open(&f);
+        f.a.verdict = verdicts[i % 3];
+        write_it(&f, &options[i / 3]);
+        size_t n = 0;
+        for (const char *const *caution = tt_cautions(); *caution; caution++, n++) has(*caution);
+        assert_true(n >= 18);
+        fixture_close(&f);
+    }
+}
+
+static bool says(const char *word)
+{
+    const size_t n = strlen(word);
+    for (const char *at = strstr(got, word); at; at = strstr(at + 1, word)) {
+        if ((at == got || !isalpha((unsigned char)at[-1])) && !isalpha((unsigned char)at[n])) return true;
+    }
+    return false;
+}
+
+static void never_these_words(void **state)
+{
+    (void)state;
+    static const char *const words[] = {"safe", "Safe", "unsafe", "pass", "passes", "fail", "fails", "failed", "OK", "ok",
+                                        "approved", "unity", "\342\234\223", "\342\234\227"};
+    fixture f;
+    fixture_open(&f);
+    write_it(&f, &(tt_text_options){.steps = 1});
+    assert_true(says("holds"));
+    f.unchecked[1].check = "anchors"; /* "what passes between" is no judgement */
+    write_it(&f, &(tt_text_options){.steps = 1});
+    for (size_t i = 0; i < sizeof words / sizeof *words; i++) {
+        if (says(words[i])) print_error("says %s\n", words[i]);
+        assert_false(says(words[i]));
+    }
+    fixture_close(&f);
+}
+
+static int stop(void *user, const char *bytes, size_t n)
+{
+    (void)user;
+    (void)bytes;
+    (void)n;
+    return 1;
+}
+
+static void a_sink_that_stops(void **state)
+{
+    (void)state;
+    fixture f;
+    fixture_open(&f);
+    assert_int_equal(tt_write_text(&f.a, NULL, stop, NULL), TT_E_WRITE);
+    assert_int_equal(tt_write_json(&f.a, stop, NULL), TT_E_WRITE);
+    fixture_close(&f);
+}
+
+typedef tt_status write_fn(const fixture *f);
+
+static tt_status text_of(const fixture *f)
+{
+    return tt_write_text(&f->a, &(tt_text_options){.steps = 1}, gather, NULL);
+}
+
+static tt_status json_of(const fixture *f)
+{
+    return tt_write_json(&f->a, gather, NULL);
+}
+
+static tt_status stock_of(const fixture *f)
+{
+    (void)f;
+    refuse_after += refuse_after >= 0 ? 1 : 0; /* the list of diagnostics itself */
+    tt_diags *diags = tt_diags_new(0);
+    const tt_status status = tt_write_stock("alloys", NULL, diags, gather, NULL);
+    tt_diags_free(diags);
+    return status;
+}
+
+/* Refuses the first request, then the second, and so on, until nothing is refused any more. */
+static void refuse_each(write_fn *write)
+{
+    fixture f;
+    fixture_open(&f);
+    long refusals = 0;
+    for (tt_status status = TT_E_NOMEM; status == TT_E_NOMEM; refusals++) {
+        got_n = 0;
+        refuse_after = refusals;
+        status = write(&f);
+        const bool refused_one = refuse_after < 0;
+        refuse_after = -1;
+        assert_int_equal(status, refused_one ? TT_E_NOMEM : TT_OK);
+        assert_int_equal(got_n > 0, !refused_one);
+    }
+    assert_true(refusals > 10);
+    fixture_close(&f);
+}
+
+static void each_refusal_of_memory(void **state)
+{
+    (void)state;
+    refuse_each(text_of);
+    refuse_each(json_of);
+    refuse_each(stock_of);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(sections_stand_in_their_order), cmocka_unit_test(the_verdict_in_one_sentence),
+        cmocka_unit_test(weight_and_centre), cmocka_unit_test(sway_and_reactions),
+        cmocka_unit_test(what_is_missing_and_where_values_come_from), cmocka_unit_test(steps_when_asked_for),
+        cmocka_unit_test(cautions_are_always_there), cmocka_unit_test(never_these_words),
+        cmocka_unit_test(a_sink_that_stops), cmocka_unit_test(each_refusal_of_memory)};
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}

@@ -1,0 +1,132 @@
+/* Text from a document: wrapping by characters, columns, bold, lines of calculation. */
+#include "render/render.h"
+#include "assert_close.h"
+
+#include <string.h>
+
+static const char *written(const tt_report *report, size_t width, bool bold, tt_text *out)
+{
+    tt_text_clear(out);
+    assert_int_equal(tt_render_text(report, &(tt_text_style){width, bold}, out), TT_OK);
+    return tt_text_of(out);
+}
+
+static void words_wrap_and_numbers_keep_their_unit(void **state)
+{
+    (void)state;
+    tt_report report = {0};
+    tt_text out = {0};
+    tt_report_say(&report, "it moves by 12 mm here");
+    /* "it moves by 12" would fit 14 columns: the number waits for its unit. */
+    assert_string_equal(written(&report, 14, false, &out), "it moves by\n12 mm here\n");
+    assert_string_equal(written(&report, 96, false, &out), "it moves by 12 mm here\n");
+    /* A word longer than the line stands alone. */
+    assert_string_equal(written(&report, 3, false, &out), "it\nmoves\nby\n12 mm\nhere\n");
+    tt_report_clear(&report);
+    tt_text_clear(&out);
+}
+
+static void bold_only_when_asked(void **state)
+{
+    (void)state;
+    tt_report report = {0};
+    tt_text out = {0};
+    tt_report_paragraph(&report);
+    tt_report_run(&report, false, "Holds; tightest ");
+    tt_report_run(&report, true, "at the knee");
+    tt_report_run(&report, false, ", use 83 %.");
+    assert_string_equal(written(&report, 96, false, &out), "Holds; tightest at the knee, use 83 %.\n");
+    assert_string_equal(written(&report, 96, true, &out), "Holds; tightest \033[1mat the knee\033[0m, use 83 %.\n");
+    /* The marks take no room: the first line is exactly 28 wide. */
+    assert_string_equal(written(&report, 28, true, &out), "Holds; tightest \033[1mat the knee\033[0m,\nuse 83 %.\n");
+    tt_report_clear(&report);
+    tt_text_clear(&out);
+}
+
+static void columns_align_by_characters(void **state)
+{
+    (void)state;
+    static const tt_column columns[] = {{"where", TT_LEFT}, {"use", TT_RIGHT}};
+    tt_report report = {0};
+    tt_text out = {0};
+    tt_report_table(&report, columns, 2);
+    tt_report_row(&report, (const char *const[]){"K\303\266nigin", "5 %"}); /* 7 characters, 8 bytes */
+    tt_report_row(&report, (const char *const[]){"ankle", "120 %"});
+    assert_string_equal(written(&report, 96, false, &out), "where      use\n"
+                                                           "-------  -----\n"
+                                                           "K\303\266nigin    5 %\n"
+                                                           "ankle    120 %\n");
+    tt_report_clear(&report);
+    tt_text_clear(&out);
+}
+
+static void a_wide_table_wraps_its_left_columns(void **state)
+{
+    (void)state;
+    static const tt_column columns[] = {{"where", TT_LEFT}, {"what", TT_LEFT}, {"use", TT_RIGHT}};
+    tt_report report = {0};
+    tt_text out = {0};
+    tt_report_table(&report, columns, 3);
+    tt_report_row(&report, (const char *const[]){"ankle", "strength of the armature", "7 %"});
+    /* 5 + 2 + 12 + 2 + 3 = 24 */
+    assert_string_equal(written(&report, 24, false, &out), "where  what          use\n"
+                                                           "-----  ------------  ---\n"
+                                                           "ankle  strength of   7 %\n"
+                                                           "       the armature\n");
+    tt_report_clear(&report);
+    tt_text_clear(&out);
+}
+
+static void a_line_of_calculation(void **state)
+{
+    (void)state;
+    const tt_step steps[] = {
+        {"sigma", "N/A", "1200/0.002", "Pa", 600000, {"a book", "1999", "page 3", TT_READ}},
+        {"q", NULL, NULL, "", 0.25, {"a rule", NULL, NULL, TT_COMMON_PRACTICE}}};
+    tt_report report = {0};
+    tt_text out = {0};
+    tt_report_steps(&report, steps, 2);
+    assert_string_equal(written(&report, 96, false, &out),
+                        "    sigma = N/A = 1200/0.002 = 600000 Pa [a book, 1999, page 3, read]\n"
+                        "    q = 0.2500 [a rule, common practice]\n");
+    tt_report_clear(&report);
+    tt_text_clear(&out);
+}
+
+static void headings_lists_and_the_room_between(void **state)
+{
+    (void)state;
+    tt_report report = {0};
+    tt_text out = {0};
+    tt_report_heading(&report, 1, "A");
+    tt_report_say(&report, "b");
+    tt_report_heading(&report, 2, "CC");
+    tt_report_list(&report, TT_BLOCK_CAUTIONS);
+    tt_report_item(&report, "one two");
+    tt_report_item(&report, "three");
+    assert_string_equal(written(&report, 6, false, &out), "A\n=\nb\n\nCC\n--\n- one\n  two\n- three\n");
+    tt_report_clear(&report);
+    tt_text_clear(&out);
+}
+
+static void a_document_that_is_not_whole_is_refused(void **state)
+{
+    (void)state;
+    tt_report report = {.failed = true};
+    tt_text out = {0};
+    assert_int_equal(tt_render_text(&report, &(tt_text_style){96, false}, &out), TT_E_NOMEM);
+    tt_text_clear(&out);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(words_wrap_and_numbers_keep_their_unit),
+        cmocka_unit_test(bold_only_when_asked),
+        cmocka_unit_test(columns_align_by_characters),
+        cmocka_unit_test(a_wide_table_wraps_its_left_columns),
+        cmocka_unit_test(a_line_of_calculation),
+        cmocka_unit_test(headings_lists_and_the_room_between),
+        cmocka_unit_test(a_document_that_is_not_whole_is_refused)};
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}
