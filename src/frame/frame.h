@@ -25,8 +25,8 @@ extern const double tt_bar_weight[TT_BAR_POINTS];
 
 /** The cross-section of a bar at one of its points, in the bar's local axes. */
 typedef struct {
-    double stiffness[TT_SIX][TT_SIX]; /* symmetric, section forces from strains; an infinite shear
-                                         stiffness is written as shear_rigid below */
+    double stiffness[TT_SIX][TT_SIX]; /* symmetric, section forces from strains; INFINITY on the
+                                         diagonal: rigid in that (its row and column then unread) */
     double mass;                      /* kg/m */
     double mass_y, mass_z;            /* m, centre of mass off the axis */
     double turn_inertia[3];           /* kg.m2/m about local x, y, z through the centre of mass */
@@ -64,7 +64,9 @@ typedef struct {
 
 /** Numbers the unknowns and factors the stiffness (LDL after AMD). TT_E_MECHANISM with a fault when
  *  something is free to move (a part without support, or a pivot below 1e-11 of its diagonal);
- *  TT_E_INPUT with arm_a, arm_b when two held nodes sit on one rigid body and share their load.
+ *  TT_E_INPUT with arm_a, arm_b when two held nodes sit on one rigid body and share their load, or
+ *  with the first node of a bar of no length; TT_E_ILL_CONDITIONED with the first node of a bar
+ *  whose section has no stiffness in some direction.
  *  Must be called once, after building and before what follows. */
 tt_status tt_frame_prepare(tt_frame *frame, tt_frame_fault *fault);
 
@@ -85,7 +87,8 @@ typedef struct {
     double refinement;          /* what one step of refinement moved, relative */
 } tt_frame_state;
 
-/** Solves one load case, with one step of refinement on a long double residual. */
+/** Solves one load case, with one step of refinement on a long double residual. TT_E_NOT_FINITE.
+ *  A prepared frame is only read: several threads may solve on it, each with its own pool. */
 tt_status tt_frame_solve(const tt_frame *frame, const tt_frame_load *load, tt_pool *pool,
                          tt_frame_state *state);
 
@@ -97,7 +100,7 @@ void tt_frame_section(const tt_frame *frame, const tt_frame_state *state, const 
 typedef struct {
     double frequency;        /* Hz */
     double mass_fraction[3]; /* effective mass along global x, y, z over the free mass */
-    double (*shape)[TT_SIX]; /* [nodes], largest move of a node 1 */
+    double (*shape)[TT_SIX]; /* [nodes], largest move of a node 1; when it only turns, largest turn */
 } tt_mode;
 
 /** What proves that no mode was missed: modes below the shift by the signs of D of K - shift M. */
@@ -110,18 +113,19 @@ typedef struct {
 typedef struct {
     tt_mode *at;
     size_t n;
-    double free_mass[3]; /* kg that can move along x, y, z */
+    double free_mass[3]; /* kg that can move along x, y, z: what all modes together move */
     tt_mode_proof proof;
 } tt_modes;
 
 /** Lowest modes (consistent mass with the exact static shapes, rotary inertia), ascending: until
- *  90 % of the free mass each way or all below `up_to` Hz are found, at least `least` (fewer when
- *  the frame has fewer). Relative accuracy 1e-9 in frequency squared. TT_E_NOT_CONVERGED when the
+ *  90 % of the free mass each way or all below `up_to` Hz are found, whichever comes first, at least
+ *  `least` (fewer when the frame has fewer); modes within 1e-4 of the last are kept with it. Relative accuracy 1e-9 in frequency squared. TT_E_NOT_CONVERGED when the
  *  Sturm count disagrees. */
 tt_status tt_frame_modes(const tt_frame *frame, size_t least, double up_to, tt_pool *pool,
                          tt_modes *modes);
 
-/** Total mass, and first moments about the origin, as the mass matrix sees them: for a cross-check. */
+/** Total mass, and its centre (NULL: not wanted), as the mass matrices see them: for a cross-check.
+ *  After tt_frame_prepare. */
 double tt_frame_mass(const tt_frame *frame, tt_vec3 *centre);
 
 #endif

@@ -20,6 +20,7 @@ typedef struct {
     double free_mass[3]; /* kg */
     tt_eigen found;
     double (*bodies)[TT_SIX]; /* work, twice the bodies */
+    double *product;          /* work, unknowns */
 } search;
 
 /* M times a move of the whole (held unknowns too), at the free unknowns. */
@@ -158,6 +159,35 @@ static void normalize(const tt_frame *frame, double (*shape)[TT_SIX])
     }
 }
 
+/* Lord Rayleigh's quotient with the energies of the bars: free of what rounding does to the
+ * assembled stiffness, since an error of the shape counts by its square. */
+static double frequency(const search *s, size_t mode)
+{
+    const size_t n = (size_t)s->frame->unknowns, bodies = s->frame->bodies.n;
+    const double *x = s->found.shape + mode * n;
+    double mass = 0.0;
+    memset(s->bodies, 0, 2 * bodies * sizeof *s->bodies);
+    tt_spread(s->frame, x, s->bodies);
+    tt_sparse_apply(&s->frame->mass, x, s->product);
+    for (size_t i = 0; i < n; i++) mass += x[i] * s->product[i];
+    const double energy =
+        tt_strain_energy(s->frame, &(tt_body_moves){s->bodies, s->bodies + bodies});
+    return sqrt(energy / mass) / (2.0 * PI);
+}
+
+/* Modes of one frequency may have changed places by rounding. */
+static void sort(tt_modes *modes)
+{
+    for (size_t i = 1; i < modes->n; i++) {
+        const tt_mode moving = modes->at[i];
+        size_t k = i;
+        for (; k > 0 && modes->at[k - 1].frequency > moving.frequency; k--) {
+            modes->at[k] = modes->at[k - 1];
+        }
+        modes->at[k] = moving;
+    }
+}
+
 static tt_status give(const search *s, size_t keep, tt_pool *pool, tt_modes *modes)
 {
     const tt_frame *frame = s->frame;
@@ -165,7 +195,7 @@ static tt_status give(const search *s, size_t keep, tt_pool *pool, tt_modes *mod
     if (!modes->at) return TT_E_NOMEM;
     for (size_t i = 0; i < keep; i++) {
         tt_mode *mode = &modes->at[i];
-        mode->frequency = sqrt(s->found.value[i]) / (2.0 * PI);
+        mode->frequency = frequency(s, i);
         for (int d = 0; d < 3; d++) mode->mass_fraction[d] = mass_fraction(s, i, d);
         mode->shape = tt_pool_take(pool, frame->nodes.n, sizeof *mode->shape);
         if (!mode->shape) return TT_E_NOMEM;
@@ -174,6 +204,7 @@ static tt_status give(const search *s, size_t keep, tt_pool *pool, tt_modes *mod
         normalize(frame, mode->shape);
     }
     modes->n = keep;
+    sort(modes);
     memcpy(modes->free_mass, s->free_mass, sizeof modes->free_mass);
     return TT_OK;
 }
@@ -194,12 +225,13 @@ tt_status tt_frame_modes(const tt_frame *frame, size_t least, double up_to, tt_p
 {
     search s = {.frame = frame, .least = least, .up_to = 4.0 * PI * PI * up_to * up_to};
     const size_t n = (size_t)frame->unknowns;
-    double *vectors = tt_alloc(3 * n, sizeof *vectors);
+    double *vectors = tt_alloc(4 * n, sizeof *vectors);
     *modes = (tt_modes){0};
     tt_status status = TT_E_NOMEM;
     s.bodies = tt_alloc(2 * frame->bodies.n, sizeof *s.bodies);
     if (vectors && s.bodies) {
         for (int d = 0; d < 3; d++) s.push[d] = vectors + (size_t)d * n;
+        s.product = vectors + 3 * n;
         status = n ? run(&s, pool, modes) : TT_OK;
     }
     tt_eigen_free(&s.found);

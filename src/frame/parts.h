@@ -89,6 +89,17 @@ typedef struct {
 tt_bar_ends tt_bar_end_forces(const tt_frame_bar *bar, const double moved[TT_SIX],
                               const tt_line *line);
 
+/* strain.c */
+/** Moves of the bodies in two parts, a rough one and what is still to be added. */
+typedef struct {
+    double (*rough)[TT_SIX], (*fine)[TT_SIX];
+} tt_body_moves;
+/** How much more the end of a bar moves than its start carries it; local. */
+void tt_bar_moved(const tt_frame *frame, const tt_frame_bar *bar, const tt_body_moves *moves,
+                  double out[TT_SIX]);
+/** Twice the strain energy of all bars. */
+double tt_strain_energy(const tt_frame *frame, const tt_body_moves *moves);
+
 /* bodies.c */
 tt_status tt_bodies_form(tt_frame *frame, tt_frame_fault *fault);
 /** The body of an end of a bar (0 start, 1 end), and local moves of that end from the body's. */

@@ -34,36 +34,22 @@ void tt_node_moves(const tt_frame *frame, double (*bodies)[TT_SIX], double (*nod
     }
 }
 
-/* How much more the end of a bar moves than the start carries it; local. */
-static void relative_move(const tt_frame *frame, const tt_frame_bar *bar, double (*bodies)[TT_SIX],
-                          double out[TT_SIX])
-{
-    double start[TT_SIX] = {0}, taken[TT_SIX] = {0};
-    const tt_mat6 a = tt_bar_to_local(frame, bar, 0), b = tt_bar_to_local(frame, bar, 1);
-    const tt_mat6 whole = tt_rigid((tt_vec3){bar->length, 0.0, 0.0});
-    memset(out, 0, TT_SIX * sizeof *out);
-    tt_mat6_apply(&b, bodies[tt_bar_body(frame, bar, 1)], out);
-    tt_mat6_apply(&a, bodies[tt_bar_body(frame, bar, 0)], start);
-    tt_mat6_apply(&whole, start, taken);
-    for (int d = 0; d < TT_SIX; d++) out[d] -= taken[d];
-}
-
-/* Forces of the bodies on all bars, less the loads on nodes: what the ground must give.
- * bodies NULL: nothing moves. end (NULL: not wanted) takes the section forces at the starts. */
-static void needed(const tt_frame *frame, const tt_frame_load *load, double (*bodies)[TT_SIX],
+/* Forces of the bodies on all bars, less the loads on nodes: what the ground must give, and at free
+ * unknowns what is out of balance. end (NULL: not wanted) takes the section forces at the starts.
+ */
+static void needed(const tt_frame *frame, const tt_frame_load *load, const tt_body_moves *moves,
                    double (*forces)[TT_SIX], double (*end)[TT_SIX])
 {
     memset(forces, 0, frame->bodies.n * sizeof *forces);
     for (size_t i = 0; i < frame->bars.n; i++) {
         const tt_frame_bar *bar = &frame->bars.at[i];
-        const size_t p = tt_bar_body(frame, bar, 0), q = tt_bar_body(frame, bar, 1);
         const tt_line line = tt_bar_line(frame, load, i);
-        double moved[TT_SIX] = {0};
-        if (bodies && p != q) relative_move(frame, bar, bodies, moved);
+        double moved[TT_SIX];
+        tt_bar_moved(frame, bar, moves, moved);
         const tt_bar_ends ends = tt_bar_end_forces(bar, moved, &line);
         const tt_mat6 a = tt_bar_to_local(frame, bar, 0), b = tt_bar_to_local(frame, bar, 1);
-        tt_mat6_tapply(&a, ends.start, forces[p]);
-        tt_mat6_tapply(&b, ends.end, forces[q]);
+        tt_mat6_tapply(&a, ends.start, forces[tt_bar_body(frame, bar, 0)]);
+        tt_mat6_tapply(&b, ends.end, forces[tt_bar_body(frame, bar, 1)]);
         for (int d = 0; d < TT_SIX && end; d++) end[i][d] = -ends.start[d];
     }
     for (size_t i = 0; i < frame->nodes.n && load->node; i++) {
@@ -105,20 +91,51 @@ static bool take_state(const tt_frame *frame, tt_pool *pool, tt_frame_state *sta
     return state->move && state->reaction && state->end;
 }
 
-static tt_status solve_with(const tt_frame *frame, const tt_frame_load *load, double *rhs,
-                            double *x, double (*bodies)[TT_SIX], double (*forces)[TT_SIX],
-                            tt_frame_state *state)
+typedef struct {
+    double *x, *work;         /* [unknowns] */
+    tt_body_moves moves;      /* [bodies] */
+    double (*forces)[TT_SIX]; /* [bodies] */
+} desk;
+
+static bool desk_take(const tt_frame *frame, desk *d)
 {
-    needed(frame, load, NULL, forces, NULL);
-    tt_gather(frame, forces, rhs);
-    for (int i = 0; i < frame->unknowns; i++) rhs[i] = -rhs[i];
-    const tt_status status =
-        tt_sparse_solve(&frame->stiffness, &frame->factor, rhs, x, &state->refinement);
-    if (status != TT_OK) return status;
-    tt_spread(frame, x, bodies);
-    tt_node_moves(frame, bodies, state->move);
-    needed(frame, load, bodies, forces, state->end);
-    put_reactions(frame, forces, state);
+    const size_t n = (size_t)frame->unknowns, bodies = frame->bodies.n;
+    d->x = tt_alloc(2 * n, sizeof *d->x);
+    d->forces = tt_alloc(3 * bodies, sizeof *d->forces);
+    if (!d->x || !d->forces) return false;
+    d->work = d->x + n;
+    d->moves = (tt_body_moves){d->forces + bodies, d->forces + 2 * bodies};
+    return true;
+}
+
+/* Moves that take away what is out of balance; the largest of them. */
+static double correct(const tt_frame *frame, const tt_frame_load *load, const desk *d,
+                      double (*into)[TT_SIX])
+{
+    double most = 0.0;
+    needed(frame, load, &d->moves, d->forces, NULL);
+    tt_gather(frame, d->forces, d->x);
+    for (int i = 0; i < frame->unknowns; i++) d->x[i] = -d->x[i];
+    tt_factor_solve(&frame->factor, d->x, d->x, d->work);
+    for (int i = 0; i < frame->unknowns; i++) most = fmax(most, fabs(d->x[i]));
+    tt_spread(frame, d->x, into);
+    return most;
+}
+
+/* The first solution, then one step of refinement. Out of balance is taken from the bars, not from
+ * the assembled matrix, so that the rounding of its terms (stiff along, soft across) goes too. */
+static tt_status solve_on(const tt_frame *frame, const tt_frame_load *load, const desk *d,
+                          tt_frame_state *state)
+{
+    const double rough = correct(frame, load, d, d->moves.rough);
+    const double fine = correct(frame, load, d, d->moves.fine);
+    state->refinement = rough > 0.0 ? fine / rough : 0.0;
+    needed(frame, load, &d->moves, d->forces, state->end);
+    put_reactions(frame, d->forces, state);
+    for (size_t b = 0; b < frame->bodies.n; b++) {
+        for (int k = 0; k < TT_SIX; k++) d->moves.rough[b][k] += d->moves.fine[b][k];
+    }
+    tt_node_moves(frame, d->moves.rough, state->move);
     state->residual = tt_frame_imbalance(frame, load, state);
     return all_finite(frame, state) ? TT_OK : TT_E_NOT_FINITE;
 }
@@ -126,15 +143,12 @@ static tt_status solve_with(const tt_frame *frame, const tt_frame_load *load, do
 tt_status tt_frame_solve(const tt_frame *frame, const tt_frame_load *load, tt_pool *pool,
                          tt_frame_state *state)
 {
-    const size_t n = (size_t)frame->unknowns;
-    double *vectors = tt_alloc(2 * n, sizeof *vectors);
-    double(*bodies)[TT_SIX] = tt_alloc(2 * frame->bodies.n, sizeof *bodies);
+    desk d = {0};
     tt_status status = TT_E_NOMEM;
-    if (take_state(frame, pool, state) && vectors && bodies) {
-        status =
-            solve_with(frame, load, vectors, vectors + n, bodies, bodies + frame->bodies.n, state);
+    if (take_state(frame, pool, state) && desk_take(frame, &d)) {
+        status = solve_on(frame, load, &d, state);
     }
-    tt_free(vectors);
-    tt_free(bodies);
+    tt_free(d.x);
+    tt_free(d.forces);
     return status;
 }

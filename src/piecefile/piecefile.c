@@ -1,5 +1,6 @@
 /* piecefile/piecefile.c - tt_piece_read: text to tree, changes of the command line, keys by their
  * table, drafts to segments, rules over the whole. */
+#include "base/sha256.h"
 #include "piecefile/reader.h"
 
 static void read_absent(tt_reader *reader, const char *name)
@@ -26,7 +27,7 @@ static void read_all(tt_reader *reader)
 static tt_status start(tt_reader *reader, const tt_changes *changes)
 {
     char digest[65];
-    tt_sha256(reader->text, reader->length, digest);
+    tt_sha256_hex(reader->text, reader->length, digest);
     reader->piece->file = tt_keep(reader, reader->file);
     reader->piece->sha256 = tt_keep(reader, digest);
     reader->piece->basis = "eu";

@@ -218,8 +218,6 @@ void tt_read_scale_option(tt_reader *reader, const char *scale);
 void tt_head_defaults(tt_reader *reader);
 void tt_rules(tt_reader *reader);
 void tt_graph_rules(tt_reader *reader);
-/** SHA-256 (FIPS 180-4) as 64 hexadecimal digits and a zero. */
-void tt_sha256(const char *text, size_t length, char out[65]);
 
 /* ---- readers named in the key table ---------------------------------------------------------- */
 

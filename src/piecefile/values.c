@@ -204,26 +204,28 @@ const char *tt_take_text(tt_reader *reader, const tt_node *node, const tt_key *k
     return "";
 }
 
+static void tell_word(tt_reader *reader, const tt_node *node, const tt_key *key,
+                      const char *const *words)
+{
+    const char *because;
+    const tt_node *value = tt_value(reader, node, &because);
+    tt_text all = {0};
+    for (size_t i = 0; words[i]; i++)
+        tt_text_format(&all, "%s%s", i ? ", " : "it reads: ", words[i]);
+    tt_wrong(reader, TT_D_WORD, value, tt_text_of(&all), "`%s` does not read the word `%.60s`",
+             key->name, value->text);
+    tt_text_clear(&all);
+}
+
 int tt_take_word(tt_reader *reader, const tt_node *node, const tt_key *key,
                  const char *const *words)
 {
     const char *text = tt_take_text(reader, node, key);
     if (!text[0]) return -1;
-    tt_text all = {0};
-    tt_near near = tt_near_to(text);
-    int found = -1;
-    for (int i = 0; words[i]; i++) {
-        if (strcmp(words[i], text) == 0) found = i;
-        tt_near_try(&near, words[i]);
-        tt_text_format(&all, "%s%s", i ? ", " : "it reads: ", words[i]);
-    }
-    if (found < 0) {
-        const char *because;
-        tt_wrong(reader, TT_D_WORD, tt_value(reader, node, &because), tt_text_of(&all),
-                 "`%s` does not read the word `%.60s`", key->name, text);
-    }
-    tt_text_clear(&all);
-    return found;
+    for (int i = 0; words[i]; i++)
+        if (strcmp(words[i], text) == 0) return i;
+    tell_word(reader, node, key, words);
+    return -1;
 }
 
 bool tt_take_triple(tt_reader *reader, const tt_node *node, const tt_key *key, tt_vec3 *out)

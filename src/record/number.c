@@ -1,13 +1,12 @@
 /* record/number.c - a double as JSON text: the fewest digits, 15 to 17, that read back equal. */
-#include "record/record.h"
+#include "record/put.h"
 
 #include <math.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
-/* The host's locale may have another decimal sign than the point, of more than one byte. */
-static void to_point(char *text)
+void tt_record_point(char *text)
 {
     char *out = text;
     bool sign = false;
@@ -28,6 +27,6 @@ bool tt_record_number(double value, char text[32])
         snprintf(text, 32, "%.*g", digits, plain);
         if (strtod(text, NULL) == plain) break;
     }
-    to_point(text);
+    tt_record_point(text);
     return true;
 }

@@ -12,6 +12,9 @@ typedef struct {
     tt_status status;
 } tt_record;
 
+/** The decimal sign of the host's locale, of one byte or more, becomes a point. */
+void tt_record_point(char *text);
+
 /* Values that stand alone. */
 cJSON *tt_make_object(tt_record *r);
 cJSON *tt_make_array(tt_record *r);

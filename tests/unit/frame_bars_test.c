@@ -275,6 +275,65 @@ static void very_stiff_in_shear(void **unused)
     release(&b);
 }
 
+static tt_frame *mast_of_many(tt_vec3 top, const make_material *m, int pieces)
+{
+    const make_shape thin = {.kind = MAKE_ROUND, .size = {0.01, 0.01}};
+    tt_frame *frame = tt_frame_new();
+    assert_true(frame && tt_frame_add_node(frame, (tt_vec3){0}) && tt_frame_add_node(frame, top));
+    make_bar(frame, 0, (tt_vec3){0}, 1, top, m, &thin, pieces);
+    assert_true(tt_frame_hold(frame, 0, make_fixed));
+    make_prepare(frame);
+    return frame;
+}
+
+/* Very stiff along, very soft across, at a slope, in many short bars: the terms of the assembled
+ * matrix lose eight figures, the answer must not. P L^3/3EI + P L/kGA across, P L/EA along. */
+static void slender_mast_of_many_bars(void **unused)
+{
+    (void)unused;
+    enum { PIECES = 200 };
+    const make_material m = {.e = 1e11, .g = 4e10, .rho = 8800.0, .shear = 0.9};
+    const tt_vec3 top = {1.7, 1.1, 3.3}, pull = {10.0, 0.0, 0.0}, along = tt_unit(top);
+    tt_frame *frame = mast_of_many(top, &m, PIECES);
+    double(*node)[TT_SIX] = calloc(tt_frame_nodes(frame), sizeof *node);
+    assert_non_null(node);
+    node[1][0] = pull.x;
+    const tt_frame_load load = {.node = (const double(*)[TT_SIX])node};
+    tt_pool pool = {0};
+    tt_frame_state s;
+    assert_int_equal(tt_frame_solve(frame, &load, &pool, &s), TT_OK);
+    const double d = 0.01, l = tt_length(top), ei = 1e11 * PI * d * d * d * d / 64.0;
+    const double area = PI * d * d / 4.0, axial = tt_dot(pull, along);
+    const tt_vec3 across = tt_sub(pull, tt_scale(along, axial));
+    const double soft = l * l * l / (3.0 * ei) + l / (0.9 * 4e10 * area);
+    const tt_vec3 move = tt_add(tt_scale(across, soft), tt_scale(along, axial * l / (1e11 * area)));
+    assert_close(s.move[1][0], move.x, 1e-11);
+    assert_close(s.move[1][2], move.z, 1e-11);
+    assert_near(s.residual, 0.0, 1e-11);
+    assert_true(s.refinement > 1e-10 && s.refinement < 1e-5);
+    free(node);
+    tt_pool_clear(&pool);
+    tt_frame_free(frame);
+}
+
+/* The same mast upright, where stiff and soft do not mix, swings alike. */
+static void slender_mast_swings_alike_at_a_slope(void **unused)
+{
+    (void)unused;
+    const make_material m = {.e = 1e11, .g = 4e10, .rho = 8800.0, .shear = 0.9};
+    const tt_vec3 top = {1.7, 1.1, 3.3};
+    tt_frame *slope = mast_of_many(top, &m, 100);
+    tt_frame *upright = mast_of_many((tt_vec3){0.0, 0.0, tt_length(top)}, &m, 100);
+    tt_pool pool = {0};
+    tt_modes a, b;
+    assert_int_equal(tt_frame_modes(slope, 8, 0.0, &pool, &a), TT_OK);
+    assert_int_equal(tt_frame_modes(upright, 8, 0.0, &pool, &b), TT_OK);
+    for (int i = 0; i < 8; i++) assert_close(a.at[i].frequency, b.at[i].frequency, 5e-10);
+    tt_pool_clear(&pool);
+    tt_frame_free(slope);
+    tt_frame_free(upright);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -286,6 +345,8 @@ int main(void)
         cmocka_unit_test(splitting_changes_nothing),
         cmocka_unit_test(couplings_are_arms),
         cmocka_unit_test(very_stiff_in_shear),
+        cmocka_unit_test(slender_mast_of_many_bars),
+        cmocka_unit_test(slender_mast_swings_alike_at_a_slope),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

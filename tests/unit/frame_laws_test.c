@@ -1,6 +1,7 @@
 /* Laws that hold for every frame, on an invented figure: reciprocity, turning, superposition,
  * balance, the same bits every time. */
 #include "frame_figure.h"
+#include "frame/parts.h"
 
 static double work_of(double (*force)[TT_SIX], double (*move)[TT_SIX])
 {
@@ -119,7 +120,7 @@ static void superposition_and_balance(void **unused)
     tt_frame_free(frame);
 }
 
-/* The measure of balance sees a load that the state does not carry. */
+/* And the measures of balance do not divide nil by nil. */
 static void no_load_nothing_moves(void **unused)
 {
     (void)unused;
@@ -131,6 +132,26 @@ static void no_load_nothing_moves(void **unused)
     }
     assert_near(s.residual, 0.0, 0.0);
     assert_near(s.refinement, 0.0, 0.0);
+    tt_pool_clear(&pool);
+    tt_frame_free(frame);
+}
+
+/* A reaction that is one per mille short shows as that, and no less. */
+static void imbalance_is_seen(void **unused)
+{
+    (void)unused;
+    tt_frame *frame = figure_new(0.0);
+    tt_pool pool = {0};
+    double node[FIGURE_NODES][TT_SIX] = {{0}};
+    node[5][2] = -1000.0;
+    const tt_frame_load load = {.node = (const double(*)[TT_SIX])node};
+    tt_frame_state s = figure_solve(frame, node, NULL, &pool);
+    assert_near(s.residual, 0.0, 1e-12);
+    s.reaction[0][2] += 1.0;
+    assert_close(tt_frame_imbalance(frame, &load, &s), 1e-3, 1e-9);
+    s.reaction[0][2] -= 1.0;
+    s.reaction[0][3] += 1.0; /* N.m, over 1000 N and the longest arm */
+    assert_close(tt_frame_imbalance(frame, &load, &s), 1e-3 / tt_length(figure_spot(7, 0.0)), 1e-9);
     tt_pool_clear(&pool);
     tt_frame_free(frame);
 }
@@ -174,6 +195,7 @@ int main(void)
         cmocka_unit_test(turning_about_the_vertical),
         cmocka_unit_test(superposition_and_balance),
         cmocka_unit_test(no_load_nothing_moves),
+        cmocka_unit_test(imbalance_is_seen),
         cmocka_unit_test(loads_without_number_are_refused),
         cmocka_unit_test(same_bits_every_time),
     };

@@ -40,7 +40,7 @@ static size_t found(const tt_diags *diags, error out[MOST])
         if (diag->severity != TT_ERROR) continue;
         out[n++] = (error){diag->number, diag->place.line};
         assert_true(diag->place.column > 0 && diag->place.width > 0);
-        assert_non_null(diag->hint);
+        if (diag->number >= 1100) assert_non_null(diag->hint); /* below: the YAML itself */
         assert_string_equal(diag->file, "bad.yaml");
         assert_non_null(diag->shown);
     }

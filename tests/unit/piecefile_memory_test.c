@@ -1,0 +1,78 @@
+/* Each allocation is refused in turn: reading comes to TT_E_NOMEM, leaks nothing, gives no piece,
+ * until it succeeds. Leaks and stray accesses are caught by the sanitizers. */
+#include "base/alloc.h"
+#include "pieces.h"
+
+#include <limits.h>
+
+static long left;     /* allocations until the one that is refused */
+static long refusals; /* so far */
+
+static bool refused(void)
+{
+    if (left-- != 0) return false;
+    refusals++;
+    return true;
+}
+
+void *tt_alloc(size_t n, size_t size)
+{
+    return refused() ? NULL : calloc(n ? n : 1, size ? size : 1);
+}
+
+void *tt_realloc(void *block, size_t n, size_t size)
+{
+    return refused() ? NULL : realloc(block, n && size ? n * size : 1);
+}
+
+void *tt_free(void *block)
+{
+    free(block);
+    return NULL;
+}
+
+/* `last` is what reading comes to when nothing is refused. */
+static void every_allocation(const char *name, const tt_changes *changes, tt_status last)
+{
+    char *text = tt_test_text(name);
+    for (long k = 0;; k++) {
+        left = LONG_MAX;
+        tt_diags *diags = tt_diags_new(0);
+        tt_piece *piece = NULL;
+        left = k;
+        refusals = 0;
+        const tt_status status = tt_piece_read(name, text, strlen(text), changes, diags, &piece);
+        left = LONG_MAX;
+        assert_int_equal(status == TT_OK, piece != NULL);
+        tt_piece_free(piece);
+        tt_diags_free(diags);
+        if (refusals == 0) {
+            assert_int_equal(status, last);
+            assert_true(k > 20);
+            break;
+        }
+        if (status != TT_E_NOMEM) fail_msg("%s, allocation %ld: status %d", name, k, (int)status);
+    }
+    free(text);
+}
+
+static void good(void **state)
+{
+    (void)state;
+    const char *const sets[] = {"limbs/neck/wall=7", "lumps/fish/wind_area=0.02 m2"};
+    const tt_changes changes = {.set = sets, .sets = 2, .scale = "3"};
+    every_allocation("tests/pieces/every-key-read.yaml", &changes, TT_OK);
+    every_allocation("tests/pieces/heron.yaml", NULL, TT_OK);
+}
+
+static void bad(void **state)
+{
+    (void)state;
+    every_allocation("tests/bad/part_hangs_on_nothing.yaml", NULL, TT_E_INPUT);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {cmocka_unit_test(good), cmocka_unit_test(bad)};
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}
