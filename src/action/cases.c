@@ -47,7 +47,8 @@ void tt_case_resultant(const tt_model *model, const tt_case *acting, tt_vec3 abo
 
 void tt_actions_clear(tt_actions *actions)
 {
-    for (size_t i = 0; i < actions->winds; i++) tt_list_clear(&actions->wind[i].steps.list);
+    /* a wind and the one against it share their lines */
+    for (size_t i = 0; i < actions->winds / 2; i++) tt_list_clear(&actions->wind[i].steps.list);
     tt_list_clear(&actions->cases);
     tt_pool_clear(&actions->pool);
     *actions = (tt_actions){0};

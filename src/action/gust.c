@@ -57,17 +57,17 @@ static void add_mass(modal *sum, tt_vec3 move, tt_vec3 w, double heavy)
     sum->mass += heavy;
 }
 
-static modal modal_sums(const tt_model *model, const tt_basis *basis, const tt_mode *mode, tt_vec3 w)
+static modal modal_sums(const tt_model *model, const tt_basis *basis, const tt_mode *mode, tt_vec3 w,
+                        const tt_wind_cut *on)
 {
     modal sum = {0};
     const tt_piece *piece = model->piece;
     for (size_t i = 0; i < model->bars.n * TT_BAR_POINTS; i++) {
         const tt_strip *strip = &model->strips[i];
         const tt_vec3 move = tt_strip_move(model, mode, i);
-        const tt_wind_cut on = tt_wind_on_strip(basis, &piece->segments.at[strip->segment], strip, w, NULL);
         add_mass(&sum, move, w, (strip->bronze[TT_HEAVY] + strip->armature) * strip->length);
         const double with = tt_dot(move, w);
-        sum.drag += on.drag * on.width * on.sine * strip->length * with * with;
+        sum.drag += on[i].drag * on[i].width * on[i].sine * strip->length * with * with;
     }
     for (size_t i = 0; i < piece->lumps.n; i++) {
         const tt_lump *lump = &piece->lumps.at[i];
@@ -97,40 +97,37 @@ double tt_mode_heavy_frequency(const tt_model *model, const tt_mode *mode)
     return heavy > 0.0 ? mode->frequency * sqrt(nominal / heavy) : mode->frequency;
 }
 
-static double sail_area(const tt_model *model, const tt_basis *basis, tt_vec3 w)
+static double sail_area(const tt_model *model, const tt_wind_cut *on)
 {
     double area = 0.0;
-    const tt_piece *piece = model->piece;
     for (size_t i = 0; i < model->bars.n * TT_BAR_POINTS; i++) {
-        const tt_strip *strip = &model->strips[i];
-        const tt_wind_cut on = tt_wind_on_strip(basis, &piece->segments.at[strip->segment], strip, w, NULL);
-        area += on.width * on.sine * strip->length;
+        area += on[i].width * on[i].sine * model->strips[i].length;
     }
-    for (size_t i = 0; i < piece->lumps.n; i++) area += piece->lumps.at[i].wind_area;
+    for (size_t i = 0; i < model->piece->lumps.n; i++) area += model->piece->lumps.at[i].wind_area;
     return area;
 }
 
 /* The lowest mode with a tenth of the mass this way; none: the first (decision, Annex B). */
 static const tt_mode *mode_of(const tt_model *model, const tt_basis *basis, const tt_modes *modes,
-                              tt_vec3 w, modal *sum)
+                              tt_vec3 w, const tt_wind_cut *on, modal *sum)
 {
     for (size_t i = 0; i < modes->n; i++) {
-        *sum = modal_sums(model, basis, &modes->at[i], w);
+        *sum = modal_sums(model, basis, &modes->at[i], w, on);
         if (sum->along * sum->along >= moves_this_way * sum->heavy * sum->mass) return &modes->at[i];
     }
     if (modes->n == 0) return NULL;
-    *sum = modal_sums(model, basis, &modes->at[0], w);
+    *sum = modal_sums(model, basis, &modes->at[0], w, on);
     return &modes->at[0];
 }
 
 void tt_wind_gust(const tt_model *model, const tt_basis *basis, const tt_wind_site *site,
-                  const tt_modes *modes, tt_vec3 wind, tt_wind_direction *report)
+                  const tt_modes *modes, tt_vec3 wind, const tt_wind_cut *on, tt_wind_direction *report)
 {
     const tt_piece *piece = model->piece;
     modal sum = {0};
-    const tt_mode *mode = mode_of(model, basis, modes, wind, &sum);
+    const tt_mode *mode = mode_of(model, basis, modes, wind, on, &sum);
     report->height = extent(model, (tt_vec3){0, 0, 1});
-    report->area = sail_area(model, basis, wind);
+    report->area = sail_area(model, on);
     report->breadth = report->height > 0.0 ? report->area / report->height : 0.0;
     report->depth = extent(model, wind);
     report->frequency = mode ? tt_mode_heavy_frequency(model, mode) : 0.0;

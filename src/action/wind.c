@@ -9,10 +9,12 @@
 #include <math.h>
 #include <string.h>
 
+enum { HALF = 18 }; /* directions of half a circle, ten degrees apart */
+
 static const double degree = 3.14159265358979323846 / 180.0;
 
 tt_wind_cut tt_wind_on_strip(const tt_basis *basis, const tt_segment *segment, const tt_strip *strip,
-                             tt_vec3 wind, tt_steps *steps)
+                             tt_vec3 wind)
 {
     const tt_vec3 across = tt_sub(wind, tt_scale(strip->axes.x, tt_dot(wind, strip->axes.x)));
     tt_wind_cut on = {.sine = tt_length(across), .across = across};
@@ -25,7 +27,7 @@ tt_wind_cut tt_wind_on_strip(const tt_basis *basis, const tt_segment *segment, c
     const bool round = ellipse && fabs(strip->outline.wide - strip->outline.deep) <= 1e-9 * strip->outline.wide;
     const tt_shape shape = round ? TT_SHAPE_ROUND : ellipse ? TT_SHAPE_OVAL : TT_SHAPE_BOX;
     on.drag = segment->wind == TT_WIND_OWN_DRAG ? segment->drag
-                                                : basis->drag(shape, on.width, along, steps);
+                                                : basis->drag(shape, on.width, along, NULL);
     return on;
 }
 
@@ -48,18 +50,17 @@ typedef struct {
     const double *q_lump; /* [lumps] */
 } wind_job;
 
-static void blow_on_strips(const wind_job *job, tt_wind_direction *report, tt_vec3 w, tt_vec3 *line)
+/* way: 1 for the wind that `on` was found for, -1 for the one against it. */
+static void blow_on_strips(const wind_job *job, const tt_wind_cut *on, double way, tt_wind_direction *report,
+                           tt_vec3 w, tt_vec3 *line)
 {
     const tt_model *model = job->model;
     for (size_t i = 0; i < model->bars.n * TT_BAR_POINTS; i++) {
-        const tt_strip *strip = &model->strips[i];
-        const tt_segment *segment = &model->piece->segments.at[strip->segment];
-        const tt_wind_cut on = tt_wind_on_strip(job->basis, segment, strip, w, NULL);
-        if (on.drag <= 0.0) continue;
-        const double p = pressure_on(job->basis, job->q[i], report->gust, on.drag) * on.width;
-        const double s = on.sine;
-        line[i] = tt_add(tt_scale(w, p * (s - s * s * s)), tt_scale(on.across, p * s));
-        report->force = tt_add(report->force, tt_scale(line[i], strip->length));
+        if (on[i].drag <= 0.0) continue;
+        const double p = pressure_on(job->basis, job->q[i], report->gust, on[i].drag) * on[i].width;
+        const double s = on[i].sine;
+        line[i] = tt_add(tt_scale(w, p * (s - s * s * s)), tt_scale(on[i].across, way * p * s));
+        report->force = tt_add(report->force, tt_scale(line[i], model->strips[i].length));
     }
 }
 
@@ -98,7 +99,8 @@ static bool pressures(wind_job *job, double **q, double **q_lump)
     return true;
 }
 
-static bool blow(const wind_job *job, const tt_modes *modes, tt_wind_direction *report)
+/* One direction; report holds the body and the gust factor of its axis already. */
+static bool blow(const wind_job *job, const tt_wind_cut *on, double way, tt_wind_direction *report)
 {
     const tt_vec3 w = {cos(report->direction * degree), sin(report->direction * degree), 0.0};
     tt_case_arrays to;
@@ -107,10 +109,24 @@ static bool blow(const wind_job *job, const tt_modes *modes, tt_wind_direction *
                      report->direction, &to)) {
         return false;
     }
-    report->steps.pool = &job->actions->pool;
-    tt_wind_gust(job->model, job->basis, &job->actions->wind_site, modes, w, report);
-    blow_on_strips(job, report, w, to.line);
+    blow_on_strips(job, on, way, report, w, to.line);
     blow_on_lumps(job, report, w, to.node);
+    return true;
+}
+
+/* What the wind of a direction, and the wind against it, meet: strips, body and gust factor. */
+static bool meet(const wind_job *job, const tt_modes *modes, double direction, tt_wind_cut *on,
+                 tt_wind_direction *report)
+{
+    const tt_model *model = job->model;
+    const tt_vec3 w = {cos(direction * degree), sin(direction * degree), 0.0};
+    for (size_t i = 0; i < model->bars.n * TT_BAR_POINTS; i++) {
+        const tt_strip *strip = &model->strips[i];
+        on[i] = tt_wind_on_strip(job->basis, &model->piece->segments.at[strip->segment], strip, w);
+    }
+    report->direction = direction;
+    report->steps.pool = &job->actions->pool;
+    tt_wind_gust(model, job->basis, &job->actions->wind_site, modes, w, on, report);
     return !report->steps.failed;
 }
 
@@ -124,21 +140,34 @@ static tt_wind_site site_of(const tt_piece *piece)
                           .edition = piece->edition && strstr(piece->edition, "22") ? 22 : 16};
 }
 
+/* The half circle first, so that each wind against another takes over what that one met. */
+static bool blow_all(const wind_job *job, const tt_modes *modes, tt_wind_cut *on)
+{
+    tt_actions *actions = job->actions;
+    const size_t strips = job->model->bars.n * TT_BAR_POINTS;
+    for (size_t i = 0; i < HALF; i++) {
+        tt_wind_direction *with = &actions->wind[i], *against = &actions->wind[i + HALF];
+        if (!meet(job, modes, 10.0 * (double)i, &on[i * strips], with)) return false;
+        *against = *with;
+        against->direction = 10.0 * (double)(i + HALF);
+    }
+    for (size_t i = 0; i < 2 * HALF; i++) {
+        if (!blow(job, &on[i % HALF * strips], i < HALF ? 1.0 : -1.0, &actions->wind[i])) return false;
+    }
+    return true;
+}
+
 tt_status tt_actions_wind(const tt_model *model, const tt_basis *basis, const tt_modes *modes,
                           tt_actions *actions)
 {
-    enum { DIRECTIONS = 36 };
     const tt_site *site = &model->piece->site;
     if (!site->wind.given || site->wind.ruled_out || site->indoors) return TT_OK;
     actions->wind_site = site_of(model->piece);
-    actions->wind = tt_pool_take(&actions->pool, DIRECTIONS, sizeof *actions->wind);
+    actions->wind = tt_pool_take(&actions->pool, 2 * HALF, sizeof *actions->wind);
     wind_job job = {.model = model, .basis = basis, .actions = actions};
     double *q, *q_lump;
-    if (!actions->wind || !pressures(&job, &q, &q_lump)) return TT_E_NOMEM;
-    actions->winds = DIRECTIONS;
-    for (size_t i = 0; i < DIRECTIONS; i++) {
-        actions->wind[i].direction = 10.0 * (double)i;
-        if (!blow(&job, modes, &actions->wind[i])) return TT_E_NOMEM;
-    }
-    return TT_OK;
+    tt_wind_cut *on = tt_pool_take(&actions->pool, HALF * model->bars.n * TT_BAR_POINTS, sizeof *on);
+    if (!actions->wind || !on || !pressures(&job, &q, &q_lump)) return TT_E_NOMEM;
+    actions->winds = 2 * HALF;
+    return blow_all(&job, modes, on) ? TT_OK : TT_E_NOMEM;
 }

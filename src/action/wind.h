@@ -12,13 +12,13 @@ typedef struct {
     double drag;    /* cf; 0 where no wind acts */
 } tt_wind_cut;
 
-/** wind: unit, level. Steps may be NULL. */
+/** wind: unit, level. A wind the other way meets the same with `across` turned round. */
 tt_wind_cut tt_wind_on_strip(const tt_basis *basis, const tt_segment *segment, const tt_strip *strip,
-                             tt_vec3 wind, tt_steps *steps);
+                             tt_vec3 wind);
 double tt_wind_lump_drag(const tt_basis *basis, const tt_lump *lump);
 
-/** Body, frequency and gust factor of one direction, into the report. */
+/** Body, frequency and gust factor of one direction, into the report. on: [strips] of that wind. */
 void tt_wind_gust(const tt_model *model, const tt_basis *basis, const tt_wind_site *site,
-                  const tt_modes *modes, tt_vec3 wind, tt_wind_direction *report);
+                  const tt_modes *modes, tt_vec3 wind, const tt_wind_cut *on, tt_wind_direction *report);
 
 #endif
