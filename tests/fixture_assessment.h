@@ -51,25 +51,41 @@ static inline void fixture_piece(fixture *f)
     for (int i = 0; i < F_POINTS; i++) {
         assert_true(tt_list_push(&p->points, (tt_point){.name = names[i], .at = {0, 0, i}}));
     }
-    assert_true(tt_list_push(&p->segments, (tt_segment){.name = "foot-knee", .to = F_KNEE, .faces = {1, 0, 0}}));
-    assert_true(tt_list_push(&p->segments, (tt_segment){.name = "knee-crown", .from = F_KNEE, .to = F_CROWN, .faces = {1, 0, 0}}));
+    assert_true(tt_list_push(&p->segments,
+                             (tt_segment){.name = "foot-knee", .to = F_KNEE, .faces = {1, 0, 0}}));
+    assert_true(tt_list_push(
+        &p->segments,
+        (tt_segment){.name = "knee-crown", .from = F_KNEE, .to = F_CROWN, .faces = {1, 0, 0}}));
     assert_true(tt_list_push(&p->stands, (tt_stand){.at = F_FOOT}));
-    assert_true(tt_list_push(&p->origins, (tt_origin){.key = "site/damping", .written = "0.02", .why = "nobody measured it", .kind = TT_ORIGIN_DEFAULT}));
-    assert_true(tt_list_push(&p->origins, (tt_origin){.key = "bronze/wall", .written = "6 mm", .why = "the foundry says so", .kind = TT_ORIGIN_FILE}));
-    assert_true(tt_list_push(&p->origins, (tt_origin){.key = "height", .written = "2 m", .kind = TT_ORIGIN_FILE}));
+    assert_true(tt_list_push(&p->origins, (tt_origin){.key = "site/damping",
+                                                      .written = "0.02",
+                                                      .why = "nobody measured it",
+                                                      .kind = TT_ORIGIN_DEFAULT}));
+    assert_true(tt_list_push(&p->origins, (tt_origin){.key = "bronze/wall",
+                                                      .written = "6 mm",
+                                                      .why = "the foundry says so",
+                                                      .kind = TT_ORIGIN_FILE}));
+    assert_true(tt_list_push(
+        &p->origins, (tt_origin){.key = "height", .written = "2 m", .kind = TT_ORIGIN_FILE}));
 }
 
 static inline void fixture_model(fixture *f)
 {
-    f->model = (tt_model){.piece = f->piece, .segment_bronze = f->bronze, .segment_armature = f->armature};
+    f->model =
+        (tt_model){.piece = f->piece, .segment_bronze = f->bronze, .segment_armature = f->armature};
     f->model.weight[TT_NOMINAL] = (tt_weight){60, 30, 10};
     f->model.weight[TT_HEAVY] = (tt_weight){80, 30, 10};
     f->model.weight[TT_LIGHT] = (tt_weight){50, 30, 10};
     f->model.centre[TT_NOMINAL] = (tt_vec3){0.05, -0.02, 0.8};
-    for (int s = 0; s < F_SEGMENTS; s++) f->bronze[s][TT_NOMINAL] = 20 * (s + 1), f->armature[s] = 15;
+    for (int s = 0; s < F_SEGMENTS; s++)
+        f->bronze[s][TT_NOMINAL] = 20 * (s + 1), f->armature[s] = 15;
     for (int c = 0; c < F_CUTS; c++) {
-        f->cuts[c] = (tt_cut){.segment = (size_t)c / 2, .x = c % 2, .axes = {{0, 0, 1}, {0, 1, 0}, {-1, 0, 0}}, .bore = 0.05};
-        f->cuts[c].bronze = (tt_section){.area = 0.002, .iy = 1e-6, .iz = 2e-6, .iyz = 3e-8, .j = 4e-6};
+        f->cuts[c] = (tt_cut){.segment = (size_t)c / 2,
+                              .x = c % 2,
+                              .axes = {{0, 0, 1}, {0, 1, 0}, {-1, 0, 0}},
+                              .bore = 0.05};
+        f->cuts[c].bronze =
+            (tt_section){.area = 0.002, .iy = 1e-6, .iz = 2e-6, .iyz = 3e-8, .j = 4e-6};
     }
     f->model.cuts.at = f->cuts;
     f->model.cuts.n = F_CUTS;
@@ -88,11 +104,15 @@ static inline void fixture_solution(fixture *f)
         f->move[m][F_WIND][F_CROWN][0] = m == TT_ALONE ? 0.002 : 0.001;
         for (int c = 0; c < F_CASES; c++) {
             for (int k = 0; k < F_CUTS; k++) f->forces[m][c][k].n = -10.0 * (c + 1) - k;
-            f->answer[m][c] = (tt_answer){.state = {.move = f->move[m][c], .reaction = f->reaction[m][c]}, .cut = f->forces[m][c]};
+            f->answer[m][c] =
+                (tt_answer){.state = {.move = f->move[m][c], .reaction = f->reaction[m][c]},
+                            .cut = f->forces[m][c]};
         }
         f->a.solution.answer[m] = f->answer[m];
         f->shape[F_CROWN][0] = 1;
-        f->mode[m] = (tt_mode){.frequency = m == TT_ALONE ? 2.06 : 3.5, .mass_fraction = {0.8, 0.1, 0}, .shape = f->shape};
+        f->mode[m] = (tt_mode){.frequency = m == TT_ALONE ? 2.06 : 3.5,
+                               .mass_fraction = {0.8, 0.1, 0},
+                               .shape = f->shape};
         f->a.solution.modes[m] = (tt_modes){.at = &f->mode[m], .n = 1, .free_mass = {75, 75, 75}};
         f->a.proof.modes[m] = (tt_mode_proof){.shift = 500, .counted = 1, .found = 1};
     }
@@ -101,20 +121,47 @@ static inline void fixture_solution(fixture *f)
 static inline void fixture_loads(fixture *f)
 {
     static const char *const names[F_CASES] = {"weight", "weight", "weight", "wind 90"};
-    for (int c = 0; c < F_CASES; c++) f->cases[c] = (tt_case){.name = names[c], .kind = c < F_WIND ? TT_CASE_WEIGHT : TT_CASE_WIND};
+    for (int c = 0; c < F_CASES; c++)
+        f->cases[c] =
+            (tt_case){.name = names[c], .kind = c < F_WIND ? TT_CASE_WEIGHT : TT_CASE_WIND};
     f->a.actions.cases.at = f->cases;
     f->a.actions.cases.n = F_CASES;
-    f->direction = (tt_wind_direction){.direction = 90, .gust = 1.1, .frequency = 2.06, .force = {0, 100, 0}};
+    f->direction =
+        (tt_wind_direction){.direction = 90, .gust = 1.1, .frequency = 2.06, .force = {0, 100, 0}};
     f->a.actions.wind = &f->direction;
     f->a.actions.winds = 1;
     f->wind_and_half[0] = (tt_part){F_WIND, 1.0};
     f->wind_and_half[1] = (tt_part){F_WIND, 0.5};
     f->wind[0] = (tt_part){F_WIND, 1.0};
-    const tt_source source = {.document = "a standard", .edition = "1999", .place = "table 1", .mark = TT_READ};
-    f->together[0] = (tt_combination){.name = "A", .level = TT_STRENGTH, .source = source, .weight = 1.35, .patterned = true, .leading = TT_NONE};
-    f->together[1] = (tt_combination){.name = "B", .level = TT_STRENGTH, .source = source, .weight = 1.0, .part = f->wind_and_half, .parts = 2, .patterned = true, .leading = F_WIND};
-    f->together[2] = (tt_combination){.name = "S", .level = TT_SERVICE, .source = source, .weight = 1.0, .part = f->wind, .parts = 1, .leading = F_WIND};
-    f->together[3] = (tt_combination){.name = "mine", .level = TT_ACCIDENTAL, .source = source, .weight = 0.5, .own = true, .leading = TT_NONE};
+    const tt_source source = {
+        .document = "a standard", .edition = "1999", .place = "table 1", .mark = TT_READ};
+    f->together[0] = (tt_combination){.name = "A",
+                                      .level = TT_STRENGTH,
+                                      .source = source,
+                                      .weight = 1.35,
+                                      .patterned = true,
+                                      .leading = TT_NONE};
+    f->together[1] = (tt_combination){.name = "B",
+                                      .level = TT_STRENGTH,
+                                      .source = source,
+                                      .weight = 1.0,
+                                      .part = f->wind_and_half,
+                                      .parts = 2,
+                                      .patterned = true,
+                                      .leading = F_WIND};
+    f->together[2] = (tt_combination){.name = "S",
+                                      .level = TT_SERVICE,
+                                      .source = source,
+                                      .weight = 1.0,
+                                      .part = f->wind,
+                                      .parts = 1,
+                                      .leading = F_WIND};
+    f->together[3] = (tt_combination){.name = "mine",
+                                      .level = TT_ACCIDENTAL,
+                                      .source = source,
+                                      .weight = 0.5,
+                                      .own = true,
+                                      .leading = TT_NONE};
     f->a.combinations.at = f->together;
     f->a.combinations.n = 4;
 }
@@ -125,18 +172,61 @@ static inline void fixture_findings(fixture *f)
     f->step[0] = (tt_step){"sigma", "N/A", "1200/0.002", "Pa", 600000, memory};
     f->step[1] = (tt_step){"W", NULL, NULL, "m3", 1e-6, memory};
     f->assumes[0] = "it stands still";
-    f->finding[0] = (tt_finding){.check = "strength.bronze", .where = "at foot", .segment = F_LOWER, .x = 0, .combination = "B", .pattern = "heavy", .model = "together",
-                                 .demand = 83e6, .resistance = 100e6, .unit = "Pa", .has_use = true, .use = 0.83, .margin = 1 / 0.83 - 1, .holds = true,
-                                 .assumes = f->assumes, .steps = f->step, .steps_n = 2};
-    f->finding[1] = (tt_finding){.check = "mass", .where = "the whole piece", .segment = TT_NONE, .demand = 100, .resistance = 200, .unit = "kg", .has_use = true, .use = 0.5, .margin = 1, .holds = true};
-    f->finding[2] = (tt_finding){.check = "strength.armature", .where = "at knee", .segment = F_UPPER, .x = 1, .combination = "A", .pattern = "light", .model = "armature alone",
-                                 .demand = 0, .resistance = 100e6, .unit = "Pa", .has_use = true, .use = 0, .margin = 0, .holds = true};
+    f->finding[0] = (tt_finding){.check = "strength.bronze",
+                                 .where = "at foot",
+                                 .segment = F_LOWER,
+                                 .x = 0,
+                                 .combination = "B",
+                                 .pattern = "heavy",
+                                 .model = "together",
+                                 .demand = 83e6,
+                                 .resistance = 100e6,
+                                 .unit = "Pa",
+                                 .has_use = true,
+                                 .use = 0.83,
+                                 .margin = 1 / 0.83 - 1,
+                                 .holds = true,
+                                 .assumes = f->assumes,
+                                 .steps = f->step,
+                                 .steps_n = 2};
+    f->finding[1] = (tt_finding){.check = "mass",
+                                 .where = "the whole piece",
+                                 .segment = TT_NONE,
+                                 .demand = 100,
+                                 .resistance = 200,
+                                 .unit = "kg",
+                                 .has_use = true,
+                                 .use = 0.5,
+                                 .margin = 1,
+                                 .holds = true};
+    f->finding[2] = (tt_finding){.check = "strength.armature",
+                                 .where = "at knee",
+                                 .segment = F_UPPER,
+                                 .x = 1,
+                                 .combination = "A",
+                                 .pattern = "light",
+                                 .model = "armature alone",
+                                 .demand = 0,
+                                 .resistance = 100e6,
+                                 .unit = "Pa",
+                                 .has_use = true,
+                                 .use = 0,
+                                 .margin = 0,
+                                 .holds = true};
     f->a.findings.list.at = f->finding;
     f->a.findings.list.n = 3;
     for (size_t i = 0; i < 3; i++) f->order[i] = i;
     f->a.order = f->order;
-    f->unchecked[0] = (tt_unchecked){.check = "shaking", .where = "the whole piece", .why = "it can be shaken"};
-    f->unchecked[1] = (tt_unchecked){.check = "transfer", .where = "at knee", .why = "nobody described it", .give = "attach", .needed = true, .has_demand = true, .demand = 12, .unit = "N.m"};
+    f->unchecked[0] =
+        (tt_unchecked){.check = "shaking", .where = "the whole piece", .why = "it can be shaken"};
+    f->unchecked[1] = (tt_unchecked){.check = "transfer",
+                                     .where = "at knee",
+                                     .why = "nobody described it",
+                                     .give = "attach",
+                                     .needed = true,
+                                     .has_demand = true,
+                                     .demand = 12,
+                                     .unit = "N.m"};
     f->a.findings.unchecked.at = f->unchecked;
     f->a.findings.unchecked.n = 2;
     f->inapplicable[0] = (tt_inapplicable){"balance", "it is held down"};
@@ -158,8 +248,14 @@ static inline void fixture_open(fixture *f)
     f->a.model = &f->model;
     f->polygon[1] = (tt_vec3){1, 0, 0};
     f->polygon[2] = (tt_vec3){0, 1, 0};
-    f->a.balance = (tt_balance){.applies = true, .polygon = f->polygon, .polygon_n = 3, .drawn_in = 0.005, .edge_distance = 0.03,
-                                .edge_way = {0, -1, 0}, .use = 1.5, .combination = "B"};
+    f->a.balance = (tt_balance){.applies = true,
+                                .polygon = f->polygon,
+                                .polygon_n = 3,
+                                .drawn_in = 0.005,
+                                .edge_distance = 0.03,
+                                .edge_way = {0, -1, 0},
+                                .use = 1.5,
+                                .combination = "B"};
     f->a.verdict = TT_NOT_CHECKED;
     f->a.governing = 0;
 }
@@ -169,7 +265,8 @@ static inline void fixture_close(fixture *f)
     tt_piece_free(f->piece);
 }
 
-/* ---- memory that refuses ---------------------------------------------------------------------- */
+/* ---- memory that refuses ----------------------------------------------------------------------
+ */
 
 #ifdef FIXTURE_REFUSES
 #include "base/alloc.h"

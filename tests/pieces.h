@@ -1,4 +1,5 @@
-/* tests/pieces.h - for tests that need a piece: a file of tests/ as text, and tt_piece_read on it. */
+/* tests/pieces.h - for tests that need a piece: a file of tests/ as text, and tt_piece_read on it.
+ */
 #ifndef TT_TESTS_PIECES_H
 #define TT_TESTS_PIECES_H
 

@@ -17,11 +17,13 @@ typedef struct {
     int width; /* columns, 0: 96 */
 } tt_text_options;
 
-/** The text result. The cautions are always in it. options may be NULL. */
+/** The text result. The cautions are always in it. options may be NULL. TT_E_NOT_FINITE when a
+ *  figure in it is no finite number: nothing is written then. */
 tt_status tt_write_text(const tt_assessment *assessment, const tt_text_options *options,
                         tt_sink *sink, void *user);
 
-/** The JSON result, schema tiptoe-check/1. The cautions are always in it. */
+/** The JSON result, schema tiptoe-check/1. The cautions are always in it. TT_E_NOT_FINITE as
+ *  above. */
 tt_status tt_write_json(const tt_assessment *assessment, tt_sink *sink, void *user);
 
 /** The built-in tables: table NULL lists them; "alloys", "steels", "tubes", "bars"; name NULL for

@@ -29,10 +29,13 @@ static const char *verb_name(size_t i)
     return tt_verbs[i].name;
 }
 
-static void hint_nearest(char *hint, size_t size, const char *before, const char *near, const char *otherwise)
+static void hint_nearest(char *hint, size_t size, const char *before, const char *near,
+                         const char *otherwise)
 {
-    if (near) snprintf(hint, size, "did you mean %s%s?", before, near);
-    else snprintf(hint, size, "%s", otherwise);
+    if (near)
+        snprintf(hint, size, "did you mean %s%s?", before, near);
+    else
+        snprintf(hint, size, "%s", otherwise);
 }
 
 /* What getopt_long could not read: `word` as written. */
@@ -47,7 +50,8 @@ static void complain_option(FILE *err, int code, const char *word)
         snprintf(text, sizeof text, "option --%s takes no value", tt_options[optopt - FIRST].name);
     } else {
         snprintf(text, sizeof text, "option %.100s is not known", word);
-        hint_nearest(hint, sizeof hint, "--", tt_nearest(name, TT_OPTIONS, option_name), "tiptoe --help lists the options");
+        hint_nearest(hint, sizeof hint, "--", tt_nearest(name, TT_OPTIONS, option_name),
+                     "tiptoe --help lists the options");
     }
     tt_say_error(err, NULL, NUMBER_OPTION, text, hint);
 }
@@ -56,11 +60,20 @@ static void take_option(tt_args *args, tt_option_id id, const char *value)
 {
     args->given[id] = true;
     switch (id) {
-    case TT_OPTION_TEXT: args->text = value; break;
-    case TT_OPTION_JSON: args->json = value; break;
-    case TT_OPTION_SCALE: args->scale = value; break;
-    case TT_OPTION_SET: args->set[args->sets++] = value; break;
-    default: break;
+    case TT_OPTION_TEXT:
+        args->text = value;
+        break;
+    case TT_OPTION_JSON:
+        args->json = value;
+        break;
+    case TT_OPTION_SCALE:
+        args->scale = value;
+        break;
+    case TT_OPTION_SET:
+        args->set[args->sets++] = value;
+        break;
+    default:
+        break;
     }
 }
 
@@ -72,7 +85,8 @@ static bool take_verb(tt_args *args, const char *word, FILE *err)
     if (args->verb != TT_VERBS) return true;
     char text[256], hint[128];
     snprintf(text, sizeof text, "verb \"%.100s\" is not known", word);
-    hint_nearest(hint, sizeof hint, "", tt_nearest(word, TT_VERBS, verb_name), "tiptoe --help lists the verbs");
+    hint_nearest(hint, sizeof hint, "", tt_nearest(word, TT_VERBS, verb_name),
+                 "tiptoe --help lists the verbs");
     tt_say_error(err, NULL, NUMBER_VERB, text, hint);
     return false;
 }
@@ -94,11 +108,15 @@ static bool take_all(int argc, char **argv, FILE *err, tt_args *args)
     optind = 0; /* of glibc: start anew */
     opterr = 0;
     bool good = true;
-    /* "-": words are given back in order whatever the environment says; ":" tells a lacking value. */
+    /* "-": words are given back in order whatever the environment says; ":" tells a lacking value.
+     */
     for (int code; good && (code = getopt_long(argc, argv, "-:", long_options, NULL)) != -1;) {
-        if (code == 1) good = take_word(args, optarg, err);
-        else if (code >= FIRST) take_option(args, (tt_option_id)(code - FIRST), optarg);
-        else complain_option(err, code, argv[optind - 1]), good = false;
+        if (code == 1)
+            good = take_word(args, optarg, err);
+        else if (code >= FIRST)
+            take_option(args, (tt_option_id)(code - FIRST), optarg);
+        else
+            complain_option(err, code, argv[optind - 1]), good = false;
     }
     for (int i = optind; good && i < argc; i++) good = take_word(args, argv[i], err);
     return good;
@@ -110,8 +128,10 @@ static bool fits(const tt_args *args, FILE *err)
     for (int i = 0; args->verb != TT_VERBS && i < TT_OPTIONS; i++) {
         if (!args->given[i] || tt_options[i].verbs & (1u << args->verb)) continue;
         char text[128];
-        snprintf(text, sizeof text, "%s takes no --%s", tt_verbs[args->verb].name, tt_options[i].name);
-        tt_say_error(err, NULL, NUMBER_OPTION, text, "tiptoe VERB --help lists the options of a verb");
+        snprintf(text, sizeof text, "%s takes no --%s", tt_verbs[args->verb].name,
+                 tt_options[i].name);
+        tt_say_error(err, NULL, NUMBER_OPTION, text,
+                     "tiptoe VERB --help lists the options of a verb");
         return false;
     }
     return true;

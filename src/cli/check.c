@@ -31,31 +31,39 @@ static int unreadable(const job *j, const char *file)
     const int why = errno;
     char text[256];
     snprintf(text, sizeof text, "the file cannot be read: %s", strerror(why));
-    tt_say_error(j->io.err, file, NUMBER_UNREADABLE, text, "check the name and the rights of the file");
+    tt_say_error(j->io.err, file, NUMBER_UNREADABLE, text,
+                 "check the name and the rights of the file");
     return why == EIO ? TT_EXIT_UNFINISHED : TT_EXIT_INPUT;
 }
 
 static tt_status write_results(job *j, const tt_assessment *assessment)
 {
-    const bool terminal = j->text.name && strcmp(j->text.name, "-") == 0 && isatty(fileno(j->io.out));
+    const bool terminal =
+        j->text.name && strcmp(j->text.name, "-") == 0 && isatty(fileno(j->io.out));
     const tt_text_options options = {.steps = j->args->given[TT_OPTION_STEPS], .bold = terminal};
     tt_status status = TT_OK;
+    const size_t before = j->text.n;
     if (j->text.name) {
-        if (j->text.n) tt_output_sink(&j->text, "\n", 1);
+        if (before) tt_output_sink(&j->text, "\n", 1);
         status = tt_write_text(assessment, &options, tt_output_sink, &j->text);
     }
-    if (j->json.name && status == TT_OK) status = tt_write_json(assessment, tt_output_sink, &j->json);
-    return j->text.failed || j->json.failed ? TT_E_NOMEM : status;
+    if (j->json.name && status == TT_OK)
+        status = tt_write_json(assessment, tt_output_sink, &j->json);
+    if (j->text.failed || j->json.failed) status = TT_E_NOMEM;
+    if (status != TT_OK) j->text.n = before; /* both results of a piece, or none */
+    return status;
 }
 
 static int judge(job *j, const char *file, const tt_piece *piece, tt_diags *diags)
 {
-    static const int exits[] = {[TT_HOLDS] = TT_EXIT_HOLDS, [TT_FALLS_SHORT] = TT_EXIT_SHORT,
+    static const int exits[] = {[TT_HOLDS] = TT_EXIT_HOLDS,
+                                [TT_FALLS_SHORT] = TT_EXIT_SHORT,
                                 [TT_NOT_CHECKED] = TT_EXIT_UNCHECKED};
     tt_assessment *assessment = NULL;
     tt_status status = tt_assess(piece, diags, &assessment);
     if (status == TT_OK) status = write_results(j, assessment);
-    const int code = status == TT_OK ? exits[tt_assessment_verdict(assessment)] : failed(j, file, status, diags);
+    const int code =
+        status == TT_OK ? exits[tt_assessment_verdict(assessment)] : failed(j, file, status, diags);
     tt_assessment_free(assessment);
     return code;
 }
@@ -68,7 +76,8 @@ static int read_and_judge(job *j, const char *file, const char *text, size_t len
     tt_diags *diags = tt_diags_new(0);
     if (!diags) return failed(j, file, TT_E_NOMEM, NULL);
     const tt_status status = tt_piece_read(file, text, length, &changes, diags, &piece);
-    const int code = status == TT_OK ? judge(j, file, piece, diags) : failed(j, file, status, diags);
+    const int code =
+        status == TT_OK ? judge(j, file, piece, diags) : failed(j, file, status, diags);
     tt_say_diags(diags, args->given[TT_OPTION_QUIET], j->io.err);
     tt_piece_free(piece);
     tt_diags_free(diags);
@@ -90,7 +99,8 @@ static bool wrong(const tt_args *args, FILE *err)
     const char *text = NULL;
     if (args->operands == 0) text = "check needs a piece file, or - for standard input";
     if (args->operands > 1 && args->json) text = "--json takes one piece file at a time";
-    if (args->text && args->json && strcmp(args->text, args->json) == 0 && strcmp(args->text, "-") != 0) {
+    if (args->text && args->json && strcmp(args->text, args->json) == 0 &&
+        strcmp(args->text, "-") != 0) {
         text = "--text and --json name the same file";
     }
     if (text) tt_say_error(err, NULL, NUMBER_OPTION, text, "tiptoe check --help says more");
@@ -104,7 +114,8 @@ static int write_out(job *j, int code)
     const bool judged = code != TT_EXIT_INPUT && code != TT_EXIT_UNFINISHED;
     for (size_t i = 0; i < 2; i++) {
         const bool stream = both[i]->name && strcmp(both[i]->name, "-") == 0;
-        if (judged || (stream && both[i]->n)) code = tt_exit_worse(code, tt_output_write(both[i], j->io.err));
+        if (judged || (stream && both[i]->n))
+            code = tt_exit_worse(code, tt_output_write(both[i], j->io.err));
         tt_output_clear(both[i]);
     }
     return code;
@@ -116,10 +127,13 @@ int tt_cli_check(const tt_args *args, tt_streams io)
     job j = {.args = args, .io = io};
     j.json = (tt_output){.name = args->json, .stream = io.out};
     j.text = (tt_output){.name = args->text ? args->text : "-", .stream = io.out};
-    if (args->json && strcmp(args->json, "-") == 0 && strcmp(j.text.name, "-") == 0) j.text.name = NULL;
+    if (args->json && strcmp(args->json, "-") == 0 && strcmp(j.text.name, "-") == 0)
+        j.text.name = NULL;
     const bool force = args->given[TT_OPTION_FORCE];
-    if (tt_output_refuse(&j.text, force, io.err) || tt_output_refuse(&j.json, force, io.err)) return TT_EXIT_INPUT;
+    if (tt_output_refuse(&j.text, force, io.err) || tt_output_refuse(&j.json, force, io.err))
+        return TT_EXIT_INPUT;
     int code = TT_EXIT_HOLDS;
-    for (size_t i = 0; i < args->operands; i++) code = tt_exit_worse(code, one_file(&j, args->operand[i]));
+    for (size_t i = 0; i < args->operands; i++)
+        code = tt_exit_worse(code, one_file(&j, args->operand[i]));
     return write_out(&j, code);
 }

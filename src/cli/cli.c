@@ -7,7 +7,8 @@
 
 int tt_exit_worse(int a, int b)
 {
-    static const int order[] = {TT_EXIT_INPUT, TT_EXIT_UNFINISHED, TT_EXIT_SHORT, TT_EXIT_UNCHECKED};
+    static const int order[] = {TT_EXIT_INPUT, TT_EXIT_UNFINISHED, TT_EXIT_SHORT,
+                                TT_EXIT_UNCHECKED};
     for (size_t i = 0; i < sizeof order / sizeof *order; i++) {
         if (a == order[i] || b == order[i]) return order[i];
     }
@@ -27,9 +28,12 @@ static int dispatch(const tt_args *args, tt_streams io)
 #include "cli/verbs.def"
 #undef TT_VERB
     };
-    if (args->given[TT_OPTION_HELP]) tt_help(args->verb, io.out);
-    else if (args->given[TT_OPTION_VERSION]) fputs("tiptoe " TIPTOE_VERSION "\n", io.out);
-    else if (args->verb != TT_VERBS) return run[args->verb](args, io);
+    if (args->given[TT_OPTION_HELP])
+        tt_help(args->verb, io.out);
+    else if (args->given[TT_OPTION_VERSION])
+        fputs("tiptoe " TIPTOE_VERSION "\n", io.out);
+    else if (args->verb != TT_VERBS)
+        return run[args->verb](args, io);
     else {
         tt_help_short(io.err);
         return TT_EXIT_INPUT;

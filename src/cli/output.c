@@ -20,7 +20,8 @@ static bool to_stream(const tt_output *output)
 /* Does the file begin as our results do? */
 static bool ours(const char *name)
 {
-    static const char *const begins[] = {"tiptoe check: ", "tiptoe stock", "{\"schema\": \"tiptoe-"};
+    static const char *const begins[] = {"tiptoe check: ", "tiptoe stock",
+                                         "{\"schema\": \"tiptoe-"};
     char head[64] = {0};
     FILE *file = fopen(name, "rb");
     const size_t n = file ? fread(head, 1, sizeof head - 1, file) : 0;
@@ -34,9 +35,11 @@ static bool ours(const char *name)
 int tt_output_refuse(const tt_output *output, bool force, FILE *err)
 {
     struct stat found;
-    if (!output->name || to_stream(output) || force || stat(output->name, &found) != 0) return TT_EXIT_HOLDS;
+    if (!output->name || to_stream(output) || force || stat(output->name, &found) != 0)
+        return TT_EXIT_HOLDS;
     if (!S_ISREG(found.st_mode) || found.st_size == 0 || ours(output->name)) return TT_EXIT_HOLDS;
-    tt_say_error(err, output->name, NUMBER_EXISTS, "the file is already there and is not a result of tiptoe",
+    tt_say_error(err, output->name, NUMBER_EXISTS,
+                 "the file is already there and is not a result of tiptoe",
                  "choose another name, or say --force");
     return TT_EXIT_INPUT;
 }
@@ -67,7 +70,8 @@ void tt_output_clear(tt_output *output)
 /* All of it through to the device, or errno says why not. */
 static bool write_stream(const tt_output *output, FILE *stream)
 {
-    return (output->n == 0 || fwrite(output->at, 1, output->n, stream) == output->n) && fflush(stream) == 0;
+    return (output->n == 0 || fwrite(output->at, 1, output->n, stream) == output->n) &&
+           fflush(stream) == 0;
 }
 
 /* A new file beside `name`, of the rights that a new file there gets or an old one had. */
@@ -77,7 +81,8 @@ static FILE *open_beside(const char *name, char beside[NAME_MOST])
     int file = -1;
     errno = ENAMETOOLONG;
     for (int i = 0; file < 0 && i < 100; i++) {
-        if (snprintf(beside, NAME_MOST, "%s.%ld-%d", name, (long)getpid(), i) >= NAME_MOST) return NULL;
+        if (snprintf(beside, NAME_MOST, "%s.%ld-%d", name, (long)getpid(), i) >= NAME_MOST)
+            return NULL;
         file = open(beside, O_WRONLY | O_CREAT | O_EXCL, 0666);
         if (file < 0 && errno != EEXIST) return NULL;
     }

@@ -11,7 +11,13 @@
 #include <tiptoe/status.h>
 
 /** Exit status; of several the worst is the first of 2, 3, 1, 4, 0. */
-enum { TT_EXIT_HOLDS = 0, TT_EXIT_SHORT = 1, TT_EXIT_INPUT = 2, TT_EXIT_UNFINISHED = 3, TT_EXIT_UNCHECKED = 4 };
+enum {
+    TT_EXIT_HOLDS = 0,
+    TT_EXIT_SHORT = 1,
+    TT_EXIT_INPUT = 2,
+    TT_EXIT_UNFINISHED = 3,
+    TT_EXIT_UNCHECKED = 4
+};
 int tt_exit_worse(int a, int b);
 int tt_exit_of(tt_status status); /* of what is not TT_OK */
 
@@ -53,7 +59,8 @@ typedef struct {
     bool given[TT_OPTIONS];
 } tt_args;
 
-/** Takes it apart; complains on err. False: it is wrong, or memory ran out (then *status says 3). */
+/** Takes it apart; complains on err. False: it is wrong, or memory ran out (then *status says 3).
+ */
 bool tt_args_read(int argc, char **argv, FILE *err, tt_args *args, int *status);
 void tt_args_clear(tt_args *args);
 

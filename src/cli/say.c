@@ -24,7 +24,10 @@ void tt_say_diags(const tt_diags *diags, bool quiet, FILE *err)
 
 void tt_say_error(FILE *err, const char *file, unsigned number, const char *text, const char *hint)
 {
-    say(&(tt_diag){.file = file, .text = text, .hint = hint, .severity = TT_ERROR, .number = number}, err);
+    say(
+        &(tt_diag){
+            .file = file, .text = text, .hint = hint, .severity = TT_ERROR, .number = number},
+        err);
 }
 
 /* Edit distance of words up to LONGEST bytes. */
@@ -64,7 +67,8 @@ const char *tt_nearest(const char *word, size_t n, const char *(*at)(size_t i))
 void tt_help_short(FILE *out)
 {
     fputs("Usage: tiptoe VERB [OPTION...] ...\n", out);
-    for (int v = 0; v < TT_VERBS; v++) fprintf(out, "  tiptoe %s %s\n", tt_verbs[v].name, tt_verbs[v].operands);
+    for (int v = 0; v < TT_VERBS; v++)
+        fprintf(out, "  tiptoe %s %s\n", tt_verbs[v].name, tt_verbs[v].operands);
     fputs("tiptoe --help says more.\n", out);
 }
 
@@ -82,20 +86,24 @@ static void options(unsigned verbs, FILE *out)
 }
 
 static const char statuses[] =
-    "\nExit status: 0 everything this piece needs was checked, and holds; 1 something falls short;\n"
+    "\nExit status: 0 everything this piece needs was checked, and holds; 1 something falls "
+    "short;\n"
     "2 the input or the command line is wrong; 3 the analysis could not be finished; 4 what was\n"
     "checked holds, but something that this piece needs was not checked.\n";
 
 void tt_help(tt_verb verb, FILE *out)
 {
     if (verb != TT_VERBS) {
-        fprintf(out, "Usage: tiptoe %s [OPTION...] %s\n%s.\n", tt_verbs[verb].name, tt_verbs[verb].operands,
-                tt_verbs[verb].words);
+        fprintf(out, "Usage: tiptoe %s [OPTION...] %s\n%s.\n", tt_verbs[verb].name,
+                tt_verbs[verb].operands, tt_verbs[verb].words);
         options(1u << verb, out);
     } else {
-        fputs("tiptoe judges figurative bronze on slender supports.\n\nUsage: tiptoe VERB [OPTION...] ...\n\nVerbs:\n", out);
+        fputs("tiptoe judges figurative bronze on slender supports.\n\nUsage: tiptoe VERB "
+              "[OPTION...] ...\n\nVerbs:\n",
+              out);
         for (int v = 0; v < TT_VERBS; v++) {
-            fprintf(out, "  %s %s\n      %s\n", tt_verbs[v].name, tt_verbs[v].operands, tt_verbs[v].words);
+            fprintf(out, "  %s %s\n      %s\n", tt_verbs[v].name, tt_verbs[v].operands,
+                    tt_verbs[v].words);
         }
         options(~0u, out);
     }

@@ -10,9 +10,11 @@ static int write_table(const tt_args *args, tt_output *output, FILE *err)
     const char *table = args->operands > 0 ? args->operand[0] : NULL;
     const char *name = args->operands > 1 ? args->operand[1] : NULL;
     tt_diags *diags = tt_diags_new(0);
-    tt_status status = diags ? tt_write_stock(table, name, diags, tt_output_sink, output) : TT_E_NOMEM;
+    tt_status status =
+        diags ? tt_write_stock(table, name, diags, tt_output_sink, output) : TT_E_NOMEM;
     if (diags) tt_say_diags(diags, args->given[TT_OPTION_QUIET], err);
-    if (status != TT_OK && !(diags && tt_diags_errors(diags))) fprintf(err, "tiptoe: %s\n", tt_status_text(status));
+    if (status != TT_OK && !(diags && tt_diags_errors(diags)))
+        fprintf(err, "tiptoe: %s\n", tt_status_text(status));
     tt_diags_free(diags);
     return status == TT_OK ? tt_output_write(output, err) : tt_exit_of(status);
 }
@@ -21,7 +23,8 @@ int tt_cli_stock(const tt_args *args, tt_streams io)
 {
     tt_output output = {.name = args->text ? args->text : "-", .stream = io.out};
     if (args->operands > 2) {
-        tt_say_error(io.err, NULL, NUMBER_OPTION, "stock takes a table and a name at most", "put a name with blanks into quotes");
+        tt_say_error(io.err, NULL, NUMBER_OPTION, "stock takes a table and a name at most",
+                     "put a name with blanks into quotes");
         return TT_EXIT_INPUT;
     }
     int code = tt_output_refuse(&output, args->given[TT_OPTION_FORCE], io.err);

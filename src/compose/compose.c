@@ -4,7 +4,8 @@
 static void title(const tt_assessment *a, tt_report *out)
 {
     const tt_piece *piece = a->piece;
-    const char *revision = piece->revision ? tt_report_text(out, ", revision %s", piece->revision) : "";
+    const char *revision =
+        piece->revision ? tt_report_text(out, ", revision %s", piece->revision) : "";
     tt_report_heading(out, 1, tt_report_text(out, "tiptoe check: %s%s", piece->name, revision));
 }
 
@@ -20,5 +21,6 @@ tt_status tt_compose_check(const tt_assessment *assessment, bool steps, tt_repor
     tt_compose_missing(assessment, out);
     tt_compose_given(assessment, out);
     tt_compose_cautions(assessment, out);
-    return out->failed ? TT_E_NOMEM : TT_OK;
+    if (out->failed) return TT_E_NOMEM;
+    return out->not_finite ? TT_E_NOT_FINITE : TT_OK;
 }

@@ -7,7 +7,8 @@
 #include "report/report.h"
 
 /** The result of `check`, in the order that a reader needs it; with the lines of calculation of
- *  every check when `steps`. The document lends from the assessment. TT_E_NOMEM. */
+ *  every check when `steps`. The document lends from the assessment. TT_E_NOT_FINITE when a
+ *  figure that it would print is no finite number; TT_E_NOMEM. */
 tt_status tt_compose_check(const tt_assessment *assessment, bool steps, tt_report *out);
 
 /** A built-in table: NULL lists the tables, name NULL gives all rows. TT_E_INPUT for an unknown

@@ -33,14 +33,16 @@ tt_press tt_press_of(const tt_assessment *a, size_t stand, tt_level level)
         if (together->level != level) continue;
         for (int k = 0; k < TT_MODELS * patterns(together); k++) {
             double reaction[6];
-            tt_superpose_reaction(&a->solution, k % TT_MODELS, together, k / TT_MODELS, node, reaction);
+            tt_superpose_reaction(&a->solution, k % TT_MODELS, together, k / TT_MODELS, node,
+                                  reaction);
             press(&worst, reaction);
         }
     }
     return worst;
 }
 
-static void swing(const tt_assessment *a, const tt_combination *together, size_t point, tt_swing *worst)
+static void swing(const tt_assessment *a, const tt_combination *together, size_t point,
+                  tt_swing *worst)
 {
     for (int k = 0; k < TT_MODELS * patterns(together); k++) {
         double move[6];

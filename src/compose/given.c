@@ -9,8 +9,11 @@ static void input(const tt_assessment *a, tt_report *out)
     const tt_piece *piece = a->piece;
     const char *digest = piece->sha256 ? tt_report_text(out, ", SHA-256 %s", piece->sha256) : "";
     const char *edition = piece->edition ? tt_report_text(out, " (%s)", piece->edition) : "";
-    tt_report_say(out, tt_report_text(out, "Computed by tiptoe " TIPTOE_VERSION " from %s%s. Basis: %s%s, risk %d, "
-                                           "scale %g.", piece->file ? piece->file : "-", digest, a->basis->title,
+    tt_report_say(out, tt_report_text(out,
+                                      "Computed by tiptoe " TIPTOE_VERSION
+                                      " from %s%s. Basis: %s%s, risk %d, "
+                                      "scale %g.",
+                                      piece->file ? piece->file : "-", digest, a->basis->title,
                                       edition, piece->risk, piece->scale));
     if (piece->sets) tt_report_say(out, "Changed on the command line:");
     if (piece->sets) tt_report_list(out, TT_BLOCK_LIST);
@@ -20,7 +23,8 @@ static void input(const tt_assessment *a, tt_report *out)
 static const char *one(const tt_origin *origin, tt_report *out)
 {
     const char *why = origin->why ? tt_report_text(out, " (%s)", origin->why) : "";
-    return tt_report_text(out, "%s: %s%s", origin->key, origin->written ? origin->written : "as the file says", why);
+    return tt_report_text(out, "%s: %s%s", origin->key,
+                          origin->written ? origin->written : "as the file says", why);
 }
 
 static bool with_reason(const tt_origin *origin)
@@ -33,7 +37,8 @@ static bool is_default(const tt_origin *origin)
     return origin->kind == TT_ORIGIN_DEFAULT;
 }
 
-static void list(const tt_assessment *a, bool (*wanted)(const tt_origin *), const char *head, tt_report *out)
+static void list(const tt_assessment *a, bool (*wanted)(const tt_origin *), const char *head,
+                 tt_report *out)
 {
     bool any = false;
     for (size_t i = 1; i < a->piece->origins.n; i++) {

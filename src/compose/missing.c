@@ -1,15 +1,17 @@
-/* compose/missing.c - what was not checked, and what to give for it; what does not apply, and why. */
+/* compose/missing.c - what was not checked, and what to give for it; what does not apply, and why.
+ */
 #include "compose/parts.h"
 
 static const char *unchecked(const tt_assessment *a, const tt_unchecked *item, tt_report *out)
 {
     const char *at = item->where ? tt_report_text(out, ", %s", item->where) : "";
-    const char *demand = item->has_demand ? tt_report_text(out, " Demand %s.",
-                                                           tt_say(out, item->demand, item->unit, a->piece->report))
-                                          : "";
+    const char *demand =
+        item->has_demand ? tt_report_text(out, " Demand %s.",
+                                          tt_say(out, item->demand, item->unit, a->piece->report))
+                         : "";
     const char *give = item->give ? tt_report_text(out, " Give: %s.", item->give) : "";
-    return tt_report_text(out, "%s%s: %s.%s%s%s", tt_say_check(item->check), at, item->why, demand, give,
-                          item->needed ? "" : " Told only: the verdict does not hang on it.");
+    return tt_report_text(out, "%s%s: %s.%s%s%s", tt_say_check(item->check), at, item->why, demand,
+                          give, item->needed ? "" : " Told only: the verdict does not hang on it.");
 }
 
 static void list_unchecked(const tt_assessment *a, bool needed, tt_report *out)

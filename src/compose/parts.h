@@ -14,7 +14,8 @@ void tt_compose_missing(const tt_assessment *a, tt_report *out);
 void tt_compose_given(const tt_assessment *a, tt_report *out);
 void tt_compose_cautions(const tt_assessment *a, tt_report *out);
 
-/* ---- words ------------------------------------------------------------------------------------ */
+/* ---- words ------------------------------------------------------------------------------------
+ */
 
 /** An SI value in the reader's unit. `unit` is the SI unit's name ("" for a plain number). */
 const char *tt_say(tt_report *out, double value, const char *unit, tt_unit_system system);
@@ -35,7 +36,8 @@ const char *tt_say_loads(tt_report *out, const tt_finding *finding);
 /** "35 deg" of a level direction, counted as a wind is: 0 towards +x, 90 towards +y. */
 const char *tt_say_bearing(tt_report *out, tt_vec3 way);
 
-/* ---- worst of all ----------------------------------------------------------------------------- */
+/* ---- worst of all -----------------------------------------------------------------------------
+ */
 
 /** What a stand presses on the ground with: the worst of each by itself, over all loads together of
  *  one level, both carry models and the patterns of weight. N, N.m. */

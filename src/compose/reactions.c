@@ -6,23 +6,29 @@ static void row(const tt_assessment *a, size_t stand, tt_level level, tt_report 
     const tt_press worst = tt_press_of(a, stand, level);
     if (!worst.any) return;
     const tt_unit_system units = a->piece->report;
-    const char *const cells[] = {a->piece->points.at[a->piece->stands.at[stand].at].name, tt_level_word(level),
-                                 tt_say(out, worst.down, "N", units), tt_say(out, worst.up, "N", units),
-                                 tt_say(out, worst.level, "N", units), tt_say(out, worst.tilt, "N.m", units),
+    const char *const cells[] = {a->piece->points.at[a->piece->stands.at[stand].at].name,
+                                 tt_level_word(level),
+                                 tt_say(out, worst.down, "N", units),
+                                 tt_say(out, worst.up, "N", units),
+                                 tt_say(out, worst.level, "N", units),
+                                 tt_say(out, worst.tilt, "N.m", units),
                                  tt_say(out, worst.twist, "N.m", units)};
     tt_report_row(out, cells);
 }
 
 void tt_compose_reactions(const tt_assessment *a, tt_report *out)
 {
-    static const tt_column columns[] = {{"stand", TT_LEFT}, {"level", TT_LEFT}, {"down", TT_RIGHT},
-                                        {"up", TT_RIGHT}, {"sideways", TT_RIGHT}, {"tilting", TT_RIGHT},
-                                        {"twisting", TT_RIGHT}};
-    static const tt_level levels[] = {TT_STRENGTH, TT_ALLOWABLE, TT_SERVICE, TT_ACCIDENTAL, TT_SEISMIC};
+    static const tt_column columns[] = {
+        {"stand", TT_LEFT},     {"level", TT_LEFT},    {"down", TT_RIGHT},    {"up", TT_RIGHT},
+        {"sideways", TT_RIGHT}, {"tilting", TT_RIGHT}, {"twisting", TT_RIGHT}};
+    static const tt_level levels[] = {TT_STRENGTH, TT_ALLOWABLE, TT_SERVICE, TT_ACCIDENTAL,
+                                      TT_SEISMIC};
     tt_report_heading(out, 2, "Forces on the ground");
-    tt_report_say(out, "For whoever designs the ground: what each stand presses on it with, about the stand's "
-                       "place. Each figure is the worst of all loads together of its level, of both carry "
-                       "models and of heavy and light weight, each by itself: they do not all come at once.");
+    tt_report_say(
+        out,
+        "For whoever designs the ground: what each stand presses on it with, about the stand's "
+        "place. Each figure is the worst of all loads together of its level, of both carry "
+        "models and of heavy and light weight, each by itself: they do not all come at once.");
     tt_report_table(out, columns, sizeof columns / sizeof *columns);
     for (size_t s = 0; s < a->piece->stands.n; s++) {
         for (size_t l = 0; l < sizeof levels / sizeof *levels; l++) row(a, s, levels[l], out);

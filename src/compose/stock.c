@@ -5,7 +5,8 @@
 
 #include <string.h>
 
-static const tt_stock_table *const tables[] = {&tt_stock_alloys, &tt_stock_steels, &tt_stock_tubes, &tt_stock_bars};
+static const tt_stock_table *const tables[] = {&tt_stock_alloys, &tt_stock_steels, &tt_stock_tubes,
+                                               &tt_stock_bars};
 enum { TABLES = sizeof tables / sizeof *tables, SPELLING = 3 };
 
 static bool same(const tt_source *a, const tt_source *b)
@@ -28,7 +29,8 @@ static const char *in_words(tt_report *out, const tt_source *source)
     tt_text words = {0};
     tt_source_words(&words, source);
     if (words.failed) out->failed = true;
-    const char *text = tt_report_text(out, "%s (%s)", tt_text_of(&words), tt_mark_word(source->mark));
+    const char *text =
+        tt_report_text(out, "%s (%s)", tt_text_of(&words), tt_mark_word(source->mark));
     tt_text_clear(&words);
     return text;
 }
@@ -39,7 +41,8 @@ void tt_notes_write(tt_notes *notes)
     tt_report_heading(out, 2, "Sources");
     tt_report_list(out, TT_BLOCK_LIST);
     for (size_t i = 0; i < notes->list.n; i++) {
-        tt_report_item(out, tt_report_text(out, "[%zu] %s", i + 1, in_words(out, notes->list.at[i])));
+        tt_report_item(out,
+                       tt_report_text(out, "[%zu] %s", i + 1, in_words(out, notes->list.at[i])));
     }
     tt_list_clear(&notes->list);
 }
@@ -57,7 +60,8 @@ static tt_status list_tables(tt_report *out)
     tt_report_heading(out, 1, "tiptoe stock");
     tt_report_table(out, columns, sizeof columns / sizeof *columns);
     for (size_t i = 0; i < TABLES; i++) {
-        const char *const cells[] = {tables[i]->name, tt_report_text(out, "%zu", rows_of(tables[i])), tables[i]->words};
+        const char *const cells[] = {
+            tables[i]->name, tt_report_text(out, "%zu", rows_of(tables[i])), tables[i]->words};
         tt_report_row(out, cells);
     }
     return TT_OK;
@@ -94,7 +98,8 @@ static const char *nearest_row(const tt_stock_table *table, const char *name)
 }
 
 /* Rows of that name; a metal may have one for each product form. */
-static tt_status one_row(const tt_stock_table *table, const char *name, tt_diags *diags, tt_report *out)
+static tt_status one_row(const tt_stock_table *table, const char *name, tt_diags *diags,
+                         tt_report *out)
 {
     bool found = false;
     tt_report_heading(out, 1, tt_report_text(out, "tiptoe stock: %s %s", table->name, name));
@@ -108,7 +113,8 @@ static tt_status one_row(const tt_stock_table *table, const char *name, tt_diags
     const char *near = nearest_row(table, name);
     const char *hint = near ? tt_report_text(out, "did you mean \"%s\"?", near)
                             : tt_report_text(out, "tiptoe stock %s lists them", table->name);
-    tt_complain(diags, TT_D_NAME_UNKNOWN, (tt_place){0}, hint, "no row of %s is named \"%s\"", table->name, name);
+    tt_complain(diags, TT_D_NAME_UNKNOWN, (tt_place){0}, hint, "no row of %s is named \"%s\"",
+                table->name, name);
     return TT_E_INPUT;
 }
 
@@ -122,8 +128,9 @@ static const tt_stock_table *table_named(const char *name, tt_diags *diags)
         if (away < least) near = tables[i];
         if (away < least) least = away;
     }
-    tt_complain(diags, TT_D_NAME_UNKNOWN, (tt_place){0}, near ? near->name : "tiptoe stock lists the tables",
-                "no table is named \"%s\"", name);
+    tt_complain(diags, TT_D_NAME_UNKNOWN, (tt_place){0},
+                near ? near->name : "tiptoe stock lists the tables", "no table is named \"%s\"",
+                name);
     return NULL;
 }
 

@@ -12,7 +12,8 @@ static const char *rate(double frequency, tt_report *out)
     return tt_report_text(out, "%.*f times a second", decimals, frequency);
 }
 
-/* Where the front is, when all segments agree on +x, -x, +y or -y: 0 along x, 1 along y, else -1. */
+/* Where the front is, when all segments agree on +x, -x, +y or -y: 0 along x, 1 along y, else -1.
+ */
 static int front(const tt_piece *piece)
 {
     int along = -1;
@@ -39,7 +40,8 @@ static const char *motion(const tt_piece *piece, const double share[3], double *
 }
 
 /* Shares of the whole weight: the frame gives them of what can move. */
-static void shares(const tt_assessment *a, const tt_modes *modes, const tt_mode *mode, double share[3])
+static void shares(const tt_assessment *a, const tt_modes *modes, const tt_mode *mode,
+                   double share[3])
 {
     const double whole = tt_model_mass(a->model, TT_NOMINAL);
     for (int k = 0; k < 3; k++) {
@@ -47,14 +49,16 @@ static void shares(const tt_assessment *a, const tt_modes *modes, const tt_mode 
     }
 }
 
-static void say_mode(const tt_assessment *a, const tt_modes *modes, size_t i, bool always, tt_report *out)
+static void say_mode(const tt_assessment *a, const tt_modes *modes, size_t i, bool always,
+                     tt_report *out)
 {
     double share[3], carried;
     shares(a, modes, &modes->at[i], share);
     const char *how = motion(a->piece, share, &carried);
     if (!always && carried < SHARE_TOLD) return;
-    tt_report_run(out, false, tt_report_text(out, " It %s %s, carrying %.0f %% of the weight.", how,
-                                             rate(modes->at[i].frequency, out), carried * 100.0));
+    tt_report_run(out, false,
+                  tt_report_text(out, " It %s %s, carrying %.0f %% of the weight.", how,
+                                 rate(modes->at[i].frequency, out), carried * 100.0));
 }
 
 /* The lowest modes of the softer carry model. */
@@ -62,12 +66,16 @@ static void swings(const tt_assessment *a, tt_report *out)
 {
     const tt_modes *both = a->solution.modes;
     if (!both[TT_ALONE].n || !both[TT_TOGETHER].n) return;
-    const int soft = both[TT_ALONE].at[0].frequency <= both[TT_TOGETHER].at[0].frequency ? TT_ALONE : TT_TOGETHER;
+    const int soft = both[TT_ALONE].at[0].frequency <= both[TT_TOGETHER].at[0].frequency
+                         ? TT_ALONE
+                         : TT_TOGETHER;
     tt_report_paragraph(out);
-    tt_report_run(out, false, tt_report_text(out, "In the softer carry model (%s):", tt_model_name[soft]));
+    tt_report_run(out, false,
+                  tt_report_text(out, "In the softer carry model (%s):", tt_model_name[soft]));
     for (size_t i = 0; i < both[soft].n && i < TOLD; i++) say_mode(a, &both[soft], i, i == 0, out);
-    tt_report_run(out, false, tt_report_text(out, " In the stiffer one the lowest is %s.",
-                                             rate(both[TT_MODELS - 1 - soft].at[0].frequency, out)));
+    tt_report_run(out, false,
+                  tt_report_text(out, " In the stiffer one the lowest is %s.",
+                                 rate(both[TT_MODELS - 1 - soft].at[0].frequency, out)));
 }
 
 void tt_compose_sway(const tt_assessment *a, tt_report *out)

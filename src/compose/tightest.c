@@ -16,12 +16,16 @@ void tt_compose_tightest(const tt_assessment *a, tt_report *out)
 {
     const size_t *order = tt_assessment_order(a), n = a->findings.list.n;
     if (n == 0) return;
-    static const tt_column columns[] = {{"where", TT_LEFT}, {"what", TT_LEFT}, {"loads together", TT_LEFT},
-                                        {"use", TT_RIGHT}, {"margin", TT_RIGHT}};
+    static const tt_column columns[] = {{"where", TT_LEFT},
+                                        {"what", TT_LEFT},
+                                        {"loads together", TT_LEFT},
+                                        {"use", TT_RIGHT},
+                                        {"margin", TT_RIGHT}};
     tt_report_heading(out, 2, "The tightest places");
-    tt_report_say(out, "Each place is judged in the worse of two carry models: the armature alone, and "
-                       "bronze and armature together. Use is demand over resistance; margin is what is "
-                       "allowed over demand, less one.");
+    tt_report_say(out,
+                  "Each place is judged in the worse of two carry models: the armature alone, and "
+                  "bronze and armature together. Use is demand over resistance; margin is what is "
+                  "allowed over demand, less one.");
     tt_report_table(out, columns, sizeof columns / sizeof *columns);
     for (size_t i = 0; i < n && i < TIGHTEST; i++) {
         const tt_finding *finding = &a->findings.list.at[order[i]];
@@ -31,8 +35,11 @@ void tt_compose_tightest(const tt_assessment *a, tt_report *out)
         tt_report_row(out, row);
     }
     if (n > TIGHTEST) {
-        tt_report_say(out, tt_report_text(out, "%zu places more were judged; none of them is tighter than "
-                                               "the last of these.", n - TIGHTEST));
+        tt_report_say(out,
+                      tt_report_text(out,
+                                     "%zu places more were judged; none of them is tighter than "
+                                     "the last of these.",
+                                     n - TIGHTEST));
     }
 }
 
@@ -48,12 +55,13 @@ static void calculation(const tt_assessment *a, const tt_finding *finding, tt_re
 {
     const char *loads = tt_say_loads(out, finding);
     tt_report_heading(out, 3, tt_report_text(out, "%s, %s", finding->where, what(finding, out)));
-    tt_report_say(out, tt_report_text(out, "%s: demand %s, resistance %s, use %s%s%s.",
-                                      finding->holds ? "Holds" : "Falls short",
-                                      tt_say(out, finding->demand, finding->unit, a->piece->report),
-                                      tt_say(out, finding->resistance, finding->unit, a->piece->report),
-                                      tt_say_use(out, finding, a->piece->limits.use.is),
-                                      *loads ? ", under " : "", loads));
+    tt_report_say(out,
+                  tt_report_text(out, "%s: demand %s, resistance %s, use %s%s%s.",
+                                 finding->holds ? "Holds" : "Falls short",
+                                 tt_say(out, finding->demand, finding->unit, a->piece->report),
+                                 tt_say(out, finding->resistance, finding->unit, a->piece->report),
+                                 tt_say_use(out, finding, a->piece->limits.use.is),
+                                 *loads ? ", under " : "", loads));
     assumptions(finding, out);
     if (finding->steps_n) tt_report_steps(out, finding->steps, finding->steps_n);
 }

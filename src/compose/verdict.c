@@ -22,11 +22,16 @@ static const char *opening(const tt_assessment *a, tt_report *out)
 {
     const bool place = a->governing != TT_NONE;
     switch (a->verdict) {
-    case TT_FALLS_SHORT: return place ? "Falls short: " : "Falls short.";
-    case TT_HOLDS: return place ? "Holds; tightest " : "Holds.";
-    case TT_NOT_CHECKED: break;
+    case TT_FALLS_SHORT:
+        return place ? "Falls short: " : "Falls short.";
+    case TT_HOLDS:
+        return place ? "Holds; tightest " : "Holds.";
+    case TT_NOT_CHECKED:
+        break;
     }
-    if (!place) return tt_report_text(out, "Nothing could be judged; %s checked.", things_not_checked(a, out));
+    if (!place)
+        return tt_report_text(out, "Nothing could be judged; %s checked.",
+                              things_not_checked(a, out));
     return tt_report_text(out, "What was checked holds; %s. Tightest ", things_not_checked(a, out));
 }
 
@@ -48,7 +53,8 @@ static const tt_origin *default_of(const tt_piece *piece, const char *key)
 {
     for (size_t i = 0; i < piece->origins.n; i++) {
         const tt_origin *origin = &piece->origins.at[i];
-        if (origin->kind == TT_ORIGIN_DEFAULT && origin->key && strcmp(origin->key, key) == 0) return origin;
+        if (origin->kind == TT_ORIGIN_DEFAULT && origin->key && strcmp(origin->key, key) == 0)
+            return origin;
     }
     return NULL;
 }
@@ -58,10 +64,13 @@ static void decided_by(const tt_assessment *a, tt_report *out)
     const char *key = a->decided_by_default;
     if (!key) return;
     const tt_origin *origin = default_of(a->piece, key);
-    const char *value = origin && origin->written ? tt_report_text(out, ", %s", origin->written) : "";
+    const char *value =
+        origin && origin->written ? tt_report_text(out, ", %s", origin->written) : "";
     tt_report_run(out, false,
-                  tt_report_text(out, " A default decides this: %s%s. Nobody gave that value; "
-                                      "give it, and the judgement is about this piece.", key, value));
+                  tt_report_text(out,
+                                 " A default decides this: %s%s. Nobody gave that value; "
+                                 "give it, and the judgement is about this piece.",
+                                 key, value));
 }
 
 void tt_compose_verdict(const tt_assessment *a, tt_report *out)
@@ -75,6 +84,7 @@ void tt_compose_verdict(const tt_assessment *a, tt_report *out)
     }
     decided_by(a, out);
     if (a->verdict == TT_FALLS_SHORT && needed(a) > 0) {
-        tt_report_run(out, false, tt_report_text(out, " Besides, %s checked.", things_not_checked(a, out)));
+        tt_report_run(out, false,
+                      tt_report_text(out, " Besides, %s checked.", things_not_checked(a, out)));
     }
 }

@@ -13,10 +13,13 @@ static const char *against_limit(const tt_assessment *a, tt_report *out)
     const double is = tt_model_mass(a->model, TT_NOMINAL), high = tt_model_mass(a->model, TT_HEAVY);
     if (!a->piece->limits.has_mass) return "";
     const char *said = mass(a, limit, out);
-    if (is > limit) return tt_report_text(out, " Over the limit of %s by %s.", said, mass(a, is - limit, out));
+    if (is > limit)
+        return tt_report_text(out, " Over the limit of %s by %s.", said, mass(a, is - limit, out));
     if (high > limit) {
-        return tt_report_text(out, " Within the limit of %s at the nominal walls, over it by %s at the "
-                                   "thickest.", said, mass(a, high - limit, out));
+        return tt_report_text(out,
+                              " Within the limit of %s at the nominal walls, over it by %s at the "
+                              "thickest.",
+                              said, mass(a, high - limit, out));
     }
     return tt_report_text(out, " Within the limit of %s.", said);
 }
@@ -24,8 +27,9 @@ static const char *against_limit(const tt_assessment *a, tt_report *out)
 static void weight(const tt_assessment *a, tt_report *out)
 {
     const tt_weight *w = &a->model->weight[TT_NOMINAL];
-    tt_report_say(out, tt_report_text(out, "Weight %s, by the spread of the bronze %s to %s: bronze %s, "
-                                           "armature %s, lumps %s.%s",
+    tt_report_say(out, tt_report_text(out,
+                                      "Weight %s, by the spread of the bronze %s to %s: bronze %s, "
+                                      "armature %s, lumps %s.%s",
                                       mass(a, tt_model_mass(a->model, TT_NOMINAL), out),
                                       mass(a, tt_model_mass(a->model, TT_LIGHT), out),
                                       mass(a, tt_model_mass(a->model, TT_HEAVY), out),
@@ -44,8 +48,9 @@ static const char *length(const tt_assessment *a, double m, tt_report *out)
 static void centre(const tt_assessment *a, tt_report *out)
 {
     const tt_vec3 c = a->model->centre[TT_NOMINAL];
-    tt_report_say(out, tt_report_text(out, "Centre of mass at x = %s, y = %s, z = %s.", length(a, c.x, out),
-                                      length(a, c.y, out), length(a, c.z, out)));
+    tt_report_say(out,
+                  tt_report_text(out, "Centre of mass at x = %s, y = %s, z = %s.",
+                                 length(a, c.x, out), length(a, c.y, out), length(a, c.z, out)));
 }
 
 static void over_sole(const tt_assessment *a, tt_report *out)
@@ -55,16 +60,21 @@ static void over_sole(const tt_assessment *a, tt_report *out)
     const char *distance = length(a, inside ? b->edge_distance : -b->edge_distance, out);
     const char *way = tt_say_bearing(out, b->edge_way);
     const char *drawn = tt_say(out, b->drawn_in, "m", a->piece->report);
-    tt_report_say(out, tt_report_text(
-        out, inside ? "It stands over the sole, %s inside the nearest edge, which lies towards %s (0 deg is +x, "
-                      "90 deg is +y); the edges are drawn in by %s."
-                    : "It stands outside the sole, %s beyond the nearest edge, which lies towards %s (0 deg is "
-                      "+x, 90 deg is +y); the edges are drawn in by %s.", distance, way, drawn));
+    tt_report_say(out, tt_report_text(out,
+                                      inside ? "It stands over the sole, %s inside the nearest "
+                                               "edge, which lies towards %s (0 deg is +x, "
+                                               "90 deg is +y); the edges are drawn in by %s."
+                                             : "It stands outside the sole, %s beyond the nearest "
+                                               "edge, which lies towards %s (0 deg is "
+                                               "+x, 90 deg is +y); the edges are drawn in by %s.",
+                                      distance, way, drawn));
     if (!b->combination) return;
     const tt_finding told = {.has_use = true, .use = b->use, .holds = b->use <= 1.0};
-    tt_report_say(out, tt_report_text(out, "Told, not judged: not held down, it would need %s of what its weight "
-                                           "restores against tipping, under %s.",
-                                      tt_say_use(out, &told, 1.0), b->combination));
+    tt_report_say(
+        out, tt_report_text(out,
+                            "Told, not judged: not held down, it would need %s of what its weight "
+                            "restores against tipping, under %s.",
+                            tt_say_use(out, &told, 1.0), b->combination));
 }
 
 void tt_compose_weight(const tt_assessment *a, tt_report *out)

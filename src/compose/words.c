@@ -16,6 +16,7 @@ static tt_kind kind_of(const char *unit)
 const char *tt_say(tt_report *out, double value, const char *unit, tt_unit_system system)
 {
     const tt_kind kind = kind_of(unit ? unit : "");
+    out->not_finite |= !isfinite(value);
     if (kind == TT_Q_COUNT) return tt_report_text(out, "%.*g %s", DIGITS, value, unit);
     tt_text words = {0};
     tt_quantity_write(&words, value, kind, system, DIGITS);
@@ -65,12 +66,14 @@ static bool agrees(double percent, const tt_finding *finding, double allowed)
 const char *tt_say_use(tt_report *out, const tt_finding *finding, double allowed)
 {
     if (!finding->has_use) return "none";
+    out->not_finite |= !isfinite(finding->use);
     int decimals = 0;
     if (finding->holds) {
         while (decimals < 3 && !agrees(up(finding->use, decimals), finding, allowed)) decimals++;
     }
     double percent = up(finding->use, decimals);
-    if (!finding->holds && !agrees(percent, finding, allowed)) percent = floor(allowed * 100.0) + 1.0;
+    if (!finding->holds && !agrees(percent, finding, allowed))
+        percent = floor(allowed * 100.0) + 1.0;
     if (allowed == 1.0) return tt_report_text(out, "%.*f %%", decimals, percent);
     return tt_report_text(out, "%.*f %% of %g %% allowed", decimals, percent, allowed * 100.0);
 }
@@ -80,6 +83,7 @@ const char *tt_say_margin(tt_report *out, const tt_finding *finding)
     enum { MOST = 1000 };
     if (!finding->has_use) return "none";
     if (finding->use == 0.0 || finding->margin * 100.0 > MOST) return "over 1000 %";
+    out->not_finite |= !isfinite(finding->margin);
     const double percent = floor(finding->margin * 100.0 + 1e-7);
     return tt_report_text(out, "%.0f %%", !finding->holds && percent >= 0.0 ? -1.0 : percent + 0.0);
 }

@@ -62,7 +62,7 @@ static bool scale_to_one(const tt_mat6 *a, tt_mat6 *c, double scale[6])
 {
     for (int i = 0; i < 6; i++) {
         if (!(a->at[i][i] > 0.0)) return false;
-        scale[i] = isinf(a->at[i][i]) ? 0.0 : 1.0 / sqrt(a->at[i][i]);
+        scale[i] = 1.0 / sqrt(a->at[i][i]); /* nil of an infinite one */
     }
     for (int i = 0; i < 6; i++) {
         for (int j = 0; j < 6; j++) {

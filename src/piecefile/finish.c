@@ -107,12 +107,19 @@ static void something(tt_reader *reader, const tt_draft *draft, const tt_segment
 static tt_segment finish(tt_reader *reader, const tt_draft *draft)
 {
     const tt_said *said = &draft->said;
-    tt_segment segment = {.name = draft->name, .from = draft->from, .to = draft->to,
-                          .limb = draft->limb, .place_in_limb = draft->place_in_limb,
+    tt_segment segment = {.name = draft->name,
+                          .from = draft->from,
+                          .to = draft->to,
+                          .limb = draft->limb,
+                          .place_in_limb = draft->place_in_limb,
                           .faces = said->faces.said ? said->faces.to : reader->faces,
-                          .outline = draft->outline, .outline_to = draft->outline_to,
-                          .turn = said->turn.is, .alloy = TT_NONE, .wind = said->wind.on,
-                          .drag = said->wind.drag, .drag_because = said->wind.because,
+                          .outline = draft->outline,
+                          .outline_to = draft->outline_to,
+                          .turn = said->turn.is,
+                          .alloy = TT_NONE,
+                          .wind = said->wind.on,
+                          .drag = said->wind.drag,
+                          .drag_because = said->wind.because,
                           .place = tt_keep_place(draft->node)};
     segment.turn_to = said->turn_to.origin ? said->turn_to.is : segment.turn;
     const bool meet = ends_meet(reader, draft);

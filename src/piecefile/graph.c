@@ -46,7 +46,13 @@ static void loose(tt_reader *reader, size_t *of, bool *held, const bool *used)
     for (size_t i = 0; i < piece->segments.n; i++)
         join(of, piece->segments.at[i].from, piece->segments.at[i].to);
     for (size_t i = 0; i < piece->arms.n; i++) join(of, piece->arms.at[i].a, piece->arms.at[i].b);
-    for (size_t i = 0; i < piece->stands.n; i++) held[leader(of, piece->stands.at[i].at)] = true;
+    for (size_t i = 0; i < piece->stands.n; i++) {
+        const tt_stand *stand = &piece->stands.at[i];
+        held[leader(of, stand->at)] = true;
+        if (!used[stand->at])
+            tt_complain(reader->diags, TT_D_LOOSE, stand->place, "name a place of a limb",
+                        "the stand at `%.60s` holds nothing", piece->points.at[stand->at].name);
+    }
     for (size_t i = 0; i < piece->points.n; i++) {
         const size_t set = leader(of, i);
         if (!used[i] || held[set]) continue;
@@ -118,7 +124,7 @@ void tt_graph_rules(tt_reader *reader)
     const size_t n = reader->piece->points.n;
     short_segments(reader);
     coincide(reader);
-    if (reader->holes || n == 0) return;
+    if (reader->holes || reader->piece->segments.n == 0) return;
     size_t *of = tt_alloc(n, sizeof *of);
     bool *held = tt_alloc(n, sizeof *held), *used = tt_alloc(n, sizeof *used);
     if (of && held && used) {

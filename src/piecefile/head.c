@@ -14,8 +14,7 @@ static void read_unit(tt_reader *reader, const tt_node *node)
     if (!name[0]) return;
     reader->unit = tt_length_unit(name);
     if (reader->unit > 0) {
-        if (strcmp(name, "in") == 0 || strcmp(name, "ft") == 0)
-            reader->piece->report = TT_IMPERIAL;
+        if (strcmp(name, "in") == 0 || strcmp(name, "ft") == 0) reader->piece->report = TT_IMPERIAL;
         return;
     }
     reader->unit = 1e-3; /* so that not every bare length is told as well */
@@ -43,8 +42,10 @@ static double ratio(tt_reader *reader, const tt_node *node, const tt_key *key)
     tt_walk(reader, node, key->map, &size);
     const double scale = size.y / size.x;
     if (scale < 1)
-        tt_wrong(reader, TT_D_SCALE, node, "write the size of the maquette as measured, the full "
-                                           "size as wanted", "the scale is below one");
+        tt_wrong(reader, TT_D_SCALE, node,
+                 "write the size of the maquette as measured, the full "
+                 "size as wanted",
+                 "the scale is below one");
     else if (scale > key->most)
         tt_wrong(reader, TT_D_SCALE, node, "check the units of both", "the scale is over 1000");
     else
@@ -95,8 +96,8 @@ void tt_read_scale_option(tt_reader *reader, const char *scale)
 }
 
 /* A word that is kept with its origin. */
-static int word(tt_reader *reader, const tt_node *node, const tt_key *key,
-                const char *const *words, unsigned *origin)
+static int word(tt_reader *reader, const tt_node *node, const tt_key *key, const char *const *words,
+                unsigned *origin)
 {
     const int found = tt_take_word(reader, node, key, words);
     if (found >= 0 && !reader->defaulting)
@@ -128,7 +129,8 @@ static bool is_date(const char *text)
         if (form[i] == 'd' ? text[i] < '0' || text[i] > '9' : text[i] != form[i]) return false;
     if (form[i] || text[i]) return false;
     static const int days[] = {31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-    const int month = 10 * (text[5] - '0') + text[6] - '0', day = 10 * (text[8] - '0') + text[9] - '0';
+    const int month = 10 * (text[5] - '0') + text[6] - '0',
+              day = 10 * (text[8] - '0') + text[9] - '0';
     return month >= 1 && month <= 12 && day >= 1 && day <= days[month - 1];
 }
 
@@ -155,8 +157,10 @@ static bool direction(tt_reader *reader, const tt_node *node, const tt_key *key,
     const tt_node *value = tt_value(reader, node, &because);
     if (value->kind == TT_SCALAR && axis(value->text, out)) return true;
     if (value->kind != TT_SEQUENCE) {
-        tt_wrong(reader, TT_D_WORD, value, "it reads +x, -x, +y, -y, +z, -z or a vector such as "
-                                           "[1, 0.5, 0]", "`%s` is a direction", key->name);
+        tt_wrong(reader, TT_D_WORD, value,
+                 "it reads +x, -x, +y, -y, +z, -z or a vector such as "
+                 "[1, 0.5, 0]",
+                 "`%s` is a direction", key->name);
         return false;
     }
     tt_vec3 to;
@@ -194,8 +198,8 @@ void tt_head_defaults(tt_reader *reader)
     if (!tt_tree_find(reader->root, "basis")) piece->basis_origin = newest(reader);
     if (!tt_tree_find(reader->root, "edition")) {
         piece->edition = tt_editions(reader->us)[0];
-        piece->edition_origin = tt_origin_default(reader, "edition", piece->edition,
-                                                  tt_key_named(map, "edition")->why);
+        piece->edition_origin =
+            tt_origin_default(reader, "edition", piece->edition, tt_key_named(map, "edition")->why);
     }
     tt_default(reader, reader->root, map, "risk", piece);
     tt_default(reader, reader->root, map, "faces", piece);

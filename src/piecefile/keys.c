@@ -1,10 +1,14 @@
-/* piecefile/keys.c - the key table, first part: the head of the file, metals, limbs, segments. Order
- * is the order of reading. Bounds are SI; where no source is named a bound is an assumption of this
- * program, wide enough to let every real piece through and to catch a slip of unit or digit. */
+/* piecefile/keys.c - the key table, first part: the head of the file, metals, limbs, segments.
+ * Order is the order of reading. Bounds are SI; where no source is named a bound is an assumption
+ * of this program, wide enough to let every real piece through and to catch a slip of unit or
+ * digit. */
 #include "piecefile/reader.h"
 
 #define COUNTED(keys) (keys), sizeof(keys) / sizeof *(keys)
-#define UNREAD(word, words) {.name = word, .kind = TT_KEY_UNREAD, .doc = words}
+#define UNREAD(word, words)                                                                        \
+    {                                                                                              \
+        .name = word, .kind = TT_KEY_UNREAD, .doc = words                                          \
+    }
 #define ROOM .least = -TT_LONGEST, .most = TT_LONGEST
 #define SIZE .least = TT_SHORTEST, .most = TT_LONGEST
 #define A_SPREAD .spread_low = 0.8, .spread_high = 1.25
@@ -25,11 +29,10 @@ static const tt_key root[] = {
      .doc = "the name of the piece", .example = "piece: Heron at the Weir"},
     {"revision", TT_KEY_TEXT, offsetof(tt_piece, revision), .doc = "revision of this description",
      .example = "revision: B"},
-    {"basis", TT_KEY_OWN, .read = tt_read_basis, .otherwise = "eu",
-     .why = "no basis was named", .doc = "design basis: eu | us", .example = "basis: eu"},
+    {"basis", TT_KEY_OWN, .read = tt_read_basis, .otherwise = "eu", .why = "no basis was named",
+     .doc = "design basis: eu | us", .example = "basis: eu"},
     {"edition", TT_KEY_OWN, .read = tt_read_edition, .doc = "edition of the basis",
-     .why = "the first edition of that basis here",
-     .example = "edition: 7-16"},
+     .why = "the first edition of that basis here", .example = "edition: 7-16"},
     {"date", TT_KEY_OWN, offsetof(tt_piece, date), .read = tt_read_date,
      .doc = "date of the calculation", .example = "date: 2026-11-25"},
     {"risk", TT_KEY_COUNT, offsetof(tt_piece, risk), .least = 1, .most = 4, .otherwise = "2",
@@ -49,17 +52,17 @@ static const tt_key root[] = {
      .doc = "defaults of the armature", .example = "armature: {grade: \"1.4462\"}"},
     {"points", TT_KEY_NAMES, .read = tt_read_points, .doc = "places, for the long form",
      .example = "points: {beak: [420, 60, 1600]}"},
-    {"limbs", TT_KEY_NAMES, .read = tt_read_limbs, .map = &tt_limb_map,
-     .doc = "chains of places", .example = "limbs: {leg: [[toe, 0, 0, 0, 46], [hip, 0, 0, 620, 90]]}"},
+    {"limbs", TT_KEY_NAMES, .read = tt_read_limbs, .map = &tt_limb_map, .doc = "chains of places",
+     .example = "limbs: {leg: [[toe, 0, 0, 0, 46], [hip, 0, 0, 620, 90]]}"},
     {"segments", TT_KEY_LIST, .read = tt_read_segments, .map = &tt_segment_map,
      .doc = "segments in the long form, or what differs in a segment of a limb",
      .example = "segments: [{name: toe-hock, wall: 7 mm}]"},
     {"rigid", TT_KEY_LIST, .read = tt_read_rigid, .doc = "pairs of places that move as one",
      .example = "rigid: [[chest, left shoulder]]"},
-    {"lumps", TT_KEY_LIST, .read = tt_read_lumps, .map = &tt_lump_map,
-     .doc = "masses at a place", .example = "lumps: [{name: fish, at: beak, mass: 3.5 kg}]"},
-    {"stands", TT_KEY_LIST, .read = tt_read_stands, .map = &tt_stand_map,
-     .doc = "where it is held", .example = "stands: [{at: toe, held: fixed}]"},
+    {"lumps", TT_KEY_LIST, .read = tt_read_lumps, .map = &tt_lump_map, .doc = "masses at a place",
+     .example = "lumps: [{name: fish, at: beak, mass: 3.5 kg}]"},
+    {"stands", TT_KEY_LIST, .read = tt_read_stands, .map = &tt_stand_map, .doc = "where it is held",
+     .example = "stands: [{at: toe, held: fixed}]"},
     {"loads", TT_KEY_LIST, .read = tt_read_loads, .map = &tt_load_map, .doc = "one's own loads",
      .example = "loads: [{case: banner, kind: variable, at: hand, force: [0, 0.4 kN, 0]}]"},
     {"limits", TT_KEY_OWN, .read = tt_read_limits, .map = &tt_limits_map,
@@ -82,7 +85,7 @@ const tt_map tt_root_map = {"the piece", COUNTED(root), NULL};
 
 /* Units and scale are read by hand; their rows say what stands in them. */
 static const tt_key units[] = {
-    {"length", TT_KEY_OWN, .required = true, .doc = "unit of bare lengths", .example = "length: mm"},
+    {"length", TT_KEY_OWN, .doc = "unit of bare lengths", .example = "length: mm"},
     {"report", TT_KEY_WORD, offsetof(tt_piece, report), .words = reports,
      .doc = "units of the report", .example = "report: metric"},
 };
@@ -95,8 +98,8 @@ static const tt_key scale[] = {
      .doc = "the same, full size", .example = "wanted: 2.1 m"},
 };
 const tt_map tt_scale_map = {"scale", COUNTED(scale), NULL};
-const tt_key tt_set_scale = {.name = "--scale", .dimension = TT_Q_PURE, .least = 1, .most = 1000,
-                             .example = "--scale 3.5"};
+const tt_key tt_set_scale = {
+    .name = "--scale", .dimension = TT_Q_PURE, .least = 1, .most = 1000, .example = "--scale 3.5"};
 
 static const char *const eu_editions[] = {"EN 1990:2002", NULL};
 static const char *const us_editions[] = {"7-16", "7-22", NULL};
@@ -171,9 +174,8 @@ static const tt_key shape[] = {
      .doc = "where its front is", .example = "faces: +x"},
     {"armature", TT_KEY_OWN, offsetof(tt_said, armature), .read = tt_read_armature,
      .map = &tt_member_map, .doc = "steel inside", .example = "armature: {tube: [33.7 mm, 4 mm]}"},
-    {"wind", TT_KEY_OWN, offsetof(tt_said, wind), .read = tt_read_segment_wind,
-     .map = &tt_drag_map, .doc = "own drag, or none",
-     .example = "wind: {drag: 1.2, because: \"tested\"}"},
+    {"wind", TT_KEY_OWN, offsetof(tt_said, wind), .read = tt_read_segment_wind, .map = &tt_drag_map,
+     .doc = "own drag, or none", .example = "wind: {drag: 1.2, because: \"tested\"}"},
     UNREAD("open", "a shell with a window or an unwelded lengthwise seam"),
     UNREAD("seam_along", "efficiency of a lengthwise seam"),
     UNREAD("climbable", "people can climb on it"),
@@ -207,21 +209,22 @@ static const tt_key segment[] = {
     {"turn_to", TT_KEY_GIVEN, offsetof(tt_said, turn_to), TT_Q_ANGLE, -6.3, 6.3,
      .doc = "the same at `to`", .example = "turn_to: 30 deg"},
     {"armature_to", TT_KEY_OWN, offsetof(tt_said, armature_to), .read = tt_read_armature,
-     .map = &tt_member_map, .doc = "steel at `to`", .example = "armature_to: {tube: [26.9 mm, 4 mm]}"},
+     .map = &tt_member_map, .doc = "steel at `to`",
+     .example = "armature_to: {tube: [26.9 mm, 4 mm]}"},
 };
 const tt_map tt_segment_map = {"a segment", COUNTED(segment), &shape_map};
 
 static const tt_key outline[] = {
-    {"round", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1,
-     .doc = "outside diameter", .example = "round: 46 mm"},
+    {"round", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1, .doc = "outside diameter",
+     .example = "round: 46 mm"},
     {"oval", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1, .doc = "outside widths of an ellipse",
      .example = "oval: [46 mm, 40 mm]"},
     {"box", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1, .doc = "outside widths of a rectangle",
      .example = "box: [46 mm, 40 mm]"},
-    {"girth", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1,
-     .doc = "a tape around the limb", .example = "girth: 140 mm"},
-    {"depth", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1,
-     .doc = "with girth: front to back", .example = "depth: 40 mm"},
+    {"girth", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1, .doc = "a tape around the limb",
+     .example = "girth: 140 mm"},
+    {"depth", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1, .doc = "with girth: front to back",
+     .example = "depth: 40 mm"},
     UNREAD("corner", "rounding of a box"),
     UNREAD("trace", "a closed polygon"),
     UNREAD("numbers", "one's own properties"),
@@ -249,13 +252,13 @@ const tt_map tt_drag_map = {"wind of a segment", COUNTED(drag), NULL};
 
 /* ---- quantities in lists ---- */
 
-const tt_key tt_coordinate = {"a place", TT_KEY_NUMBER, A_LENGTH, ROOM, .power = 1,
-                              .example = "[toe, 0, 0, 620 mm, 46 mm]"};
-const tt_key tt_row_girth = {"girth", TT_KEY_NUMBER, A_LENGTH, SIZE, .power = 1,
-                             .example = "[toe, 0, 0, 0, 46 mm]"};
-const tt_key tt_row_wide = {"wide", TT_KEY_NUMBER, A_LENGTH, SIZE, .power = 1,
-                            .example = "[toe, 0, 0, 0, 46 mm, 40 mm]"};
-const tt_key tt_row_deep = {"deep", TT_KEY_NUMBER, A_LENGTH, SIZE, .power = 1,
-                            .example = "[toe, 0, 0, 0, 46 mm, 40 mm]"};
-const tt_key tt_direction = {"faces", TT_KEY_NUMBER, .dimension = TT_Q_PURE, .least = -1e6,
-                             .most = 1e6, .example = "faces: [1, 0.5, 0]"};
+const tt_key tt_coordinate = {"a place", TT_KEY_NUMBER, A_LENGTH,
+                              ROOM,      .power = 1,    .example = "[toe, 0, 0, 620 mm, 46 mm]"};
+const tt_key tt_row_girth = {"girth", TT_KEY_NUMBER, A_LENGTH,
+                             SIZE,    .power = 1,    .example = "[toe, 0, 0, 0, 46 mm]"};
+const tt_key tt_row_wide = {"wide", TT_KEY_NUMBER, A_LENGTH,
+                            SIZE,   .power = 1,    .example = "[toe, 0, 0, 0, 46 mm, 40 mm]"};
+const tt_key tt_row_deep = {"deep", TT_KEY_NUMBER, A_LENGTH,
+                            SIZE,   .power = 1,    .example = "[toe, 0, 0, 0, 46 mm, 40 mm]"};
+const tt_key tt_direction = {"faces",       TT_KEY_NUMBER, .dimension = TT_Q_PURE,
+                             .least = -1e6, .most = 1e6,   .example = "faces: [1, 0.5, 0]"};

@@ -41,24 +41,24 @@ typedef void tt_key_read(tt_reader *reader, const tt_node *node, const tt_key *k
 struct tt_key {
     const char *name;
     tt_key_kind kind;
-    size_t offset;            /* of the field in the record */
-    tt_kind dimension;        /* of a quantity */
-    double least, most;       /* SI, both allowed; for `least` as written, for `most` at full size */
+    size_t offset;      /* of the field in the record */
+    tt_kind dimension;  /* of a quantity */
+    double least, most; /* SI, both allowed; for `least` as written, for `most` at full size */
     double spread_low, spread_high; /* of a SPREAD without low and high: times the value; 0: none */
-    int power;                /* of the scale that multiplies it */
+    int power;                      /* of the scale that multiplies it */
     bool required;
     tt_key_basis basis;
     const char *const *words; /* NULL-ended */
     const tt_map *map;        /* of a MAP, or of the entries of a LIST or NAMES */
     tt_key_read *read;
-    const char *otherwise;    /* left out: this value, read as if it had been written */
-    const char *why;          /* the reason of that default */
-    const char *doc;          /* one line */
+    const char *otherwise; /* left out: this value, read as if it had been written */
+    const char *why;       /* the reason of that default */
+    const char *doc;       /* one line */
     const char *example;
 };
 
 struct tt_map {
-    const char *title;  /* "bronze", "a limb" */
+    const char *title; /* "bronze", "a limb" */
     const tt_key *key;
     size_t n;
     const tt_map *also; /* keys shared with other maps, fields in the same record; NULL none */
@@ -70,8 +70,8 @@ extern const tt_map tt_root_map, tt_scale_map, tt_units_map, tt_material_map, tt
     tt_limits_map;
 
 /** Quantities that stand in lists, where no key names them: columns of a row, corners of a sole. */
-extern const tt_key tt_coordinate, tt_row_girth, tt_row_wide, tt_row_deep, tt_sole_x,
-    tt_direction, tt_fraction, tt_factor, tt_set_scale;
+extern const tt_key tt_coordinate, tt_row_girth, tt_row_wide, tt_row_deep, tt_sole_x, tt_direction,
+    tt_fraction, tt_factor, tt_set_scale;
 
 /** The editions of a basis, NULL-ended, the first the default. These words and the levels of a
  *  combination repeat those of the basis, which stands further down the house. */

@@ -2,7 +2,10 @@
 #include "piecefile/reader.h"
 
 #define COUNTED(keys) (keys), sizeof(keys) / sizeof *(keys)
-#define UNREAD(word, words) {.name = word, .kind = TT_KEY_UNREAD, .doc = words}
+#define UNREAD(word, words)                                                                        \
+    {                                                                                              \
+        .name = word, .kind = TT_KEY_UNREAD, .doc = words                                          \
+    }
 #define ROOM .least = -TT_LONGEST, .most = TT_LONGEST
 #define A_LENGTH .dimension = TT_Q_LENGTH
 #define HEAVIEST 1e7 /* kg */
@@ -11,8 +14,8 @@ static const char *const helds[] = {"fixed", "pinned", NULL};
 static const char *const terrains[] = {"0", "I", "II", "III", "IV", NULL};
 static const char *const exposures[] = {"B", "C", "D", NULL};
 static const char *const kinds[] = {"permanent", "variable", "accidental", NULL};
-static const char *const levels[] = {"strength", "allowable",  "equilibrium",
-                                     "service",  "accidental", "seismic", NULL};
+static const char *const levels[] = {"strength",   "allowable", "equilibrium", "service",
+                                     "accidental", "seismic",   NULL};
 
 /* Fields of tt_lump. A key of kind OWN without a reader is read by the code of its map. */
 static const tt_key lump[] = {
@@ -28,11 +31,9 @@ static const tt_key lump[] = {
      .doc = "its centre from the place, global axes", .example = "offset: [0, 60 mm, -40 mm]"},
     {"wind_area", TT_KEY_NUMBER, offsetof(tt_lump, wind_area), TT_Q_AREA, 0, 1e4, .power = 2,
      .doc = "area that the wind meets, from every side alike", .example = "wind_area: 0.02 m2"},
-    {"drag", TT_KEY_OWN, 0, TT_Q_PURE, 0.01, 5,
-     .doc = "own drag coefficient; needs a reason",
+    {"drag", TT_KEY_OWN, 0, TT_Q_PURE, 0.01, 5, .doc = "own drag coefficient; needs a reason",
      .example = "drag: {is: 1.3, because: \"a smooth ball\"}"},
-    {"inertia", TT_KEY_OWN, 0, TT_Q_INERTIA, 0, 1e9,
-     .doc = "about global axes through the lump",
+    {"inertia", TT_KEY_OWN, 0, TT_Q_INERTIA, 0, 1e9, .doc = "about global axes through the lump",
      .example = "inertia: [0.1 kg.m2, 0.1 kg.m2, 0]"},
     UNREAD("plate", "wind on a flat"),
 };
@@ -47,16 +48,18 @@ static const tt_key stand[] = {
      .example = "sole: [[-60 mm, -40 mm], [90 mm, -30 mm], [90 mm, 30 mm], [-60 mm, 40 mm]]"},
 };
 const tt_map tt_stand_map = {"a stand", COUNTED(stand), NULL};
-const tt_key tt_sole_x = {"sole", TT_KEY_NUMBER, A_LENGTH, ROOM, .power = 1,
-                          .example = "sole: [[-20 mm, -12 mm], [45 mm, -10 mm], [45 mm, 12 mm]]"};
+const tt_key tt_sole_x = {
+    "sole", TT_KEY_NUMBER, A_LENGTH,
+    ROOM,   .power = 1,    .example = "sole: [[-20 mm, -12 mm], [45 mm, -10 mm], [45 mm, 12 mm]]"};
 
 /* Fields of tt_site_draft, which begins with a tt_site. */
 static const tt_key site[] = {
     {"wind", TT_KEY_OWN, .read = tt_read_wind, .map = &tt_wind_map,
      .doc = "the wind there; none rules it out",
      .example = "wind: {basic_speed: 24 m/s, terrain: II}"},
-    {"indoors", TT_KEY_FLAG, offsetof(tt_site_draft, indoors), .otherwise = "no", .why = "taken as standing outdoors",
-     .doc = "under a roof, without wind and frost", .example = "indoors: no"},
+    {"indoors", TT_KEY_FLAG, offsetof(tt_site_draft, indoors), .otherwise = "no",
+     .why = "taken as standing outdoors", .doc = "under a roof, without wind and frost",
+     .example = "indoors: no"},
     {"public", TT_KEY_FLAG, offsetof(tt_site_draft, open_to_public), .otherwise = "yes",
      .why = "taken as within reach of everybody", .doc = "people can reach it",
      .example = "public: yes"},
@@ -82,8 +85,8 @@ static const tt_key wind[] = {
      .example = "basic_speed: 24 m/s"},
     {"terrain", TT_KEY_WORD, WIND(exposure), .required = true, .basis = TT_EU, .words = terrains,
      .doc = "terrain category", .example = "terrain: II"},
-    {"exposure", TT_KEY_WORD, WIND(exposure), .required = true, .basis = TT_US,
-     .words = exposures, .doc = "exposure category", .example = "exposure: C"},
+    {"exposure", TT_KEY_WORD, WIND(exposure), .required = true, .basis = TT_US, .words = exposures,
+     .doc = "exposure category", .example = "exposure: C"},
     {"orography", TT_KEY_GIVEN, WIND(orography), TT_Q_PURE, 1, 5, .otherwise = "1.0",
      .why = "is the piece on a hill, a roof, a quay or between towers?",
      .doc = "eu co, us Kzt: 1 on flat ground", .example = "orography: 1.0"},
@@ -129,13 +132,13 @@ static const tt_key load[] = {
      .example = "between: [0.2, 0.7]"},
 };
 const tt_map tt_load_map = {"a load", COUNTED(load), NULL};
-const tt_key tt_fraction = {"between", TT_KEY_NUMBER, .dimension = TT_Q_PURE, .least = 0,
-                            .most = 1, .example = "between: [0.2, 0.7]"};
+const tt_key tt_fraction = {"between",  TT_KEY_NUMBER, .dimension = TT_Q_PURE,
+                            .least = 0, .most = 1,     .example = "between: [0.2, 0.7]"};
 
 /* Fields of tt_own_combination. */
 static const tt_key combination[] = {
-    {"name", TT_KEY_TEXT, offsetof(tt_own_combination, name), .required = true,
-     .doc = "its name", .example = "name: E1"},
+    {"name", TT_KEY_TEXT, offsetof(tt_own_combination, name), .required = true, .doc = "its name",
+     .example = "name: E1"},
     {"level", TT_KEY_WORD, offsetof(tt_own_combination, level), .required = true, .words = levels,
      .doc = "what it is for", .example = "level: strength"},
     {"sum", TT_KEY_OWN, .required = true, .doc = "loads and their factors",
@@ -143,8 +146,9 @@ static const tt_key combination[] = {
     {"imperfection", TT_KEY_OWN, .doc = "none", .example = "imperfection: none"},
 };
 const tt_map tt_combination_map = {"a combination", COUNTED(combination), NULL};
-const tt_key tt_factor = {"sum", TT_KEY_NUMBER, .dimension = TT_Q_PURE, .least = -1000,
-                          .most = 1000, .example = "sum: {weight: 1.2, wind 90: 0.5}"};
+const tt_key tt_factor = {
+    "sum",          TT_KEY_NUMBER, .dimension = TT_Q_PURE,
+    .least = -1000, .most = 1000,  .example = "sum: {weight: 1.2, wind 90: 0.5}"};
 
 static const tt_key limits[] = {
     {"mass", TT_KEY_GIVEN, offsetof(tt_limits, mass), TT_Q_MASS, 0.001, HEAVIEST,

@@ -58,15 +58,14 @@ static void station_of_new(tt_reader *reader, const tt_node *row, tt_station *ou
     at.y = tt_take_number(reader, row->child[2], &tt_coordinate);
     at.z = tt_take_number(reader, row->child[3], &tt_coordinate);
     out->outline = row_outline(reader, row, 4);
-    out->point = tt_place_add(reader, row->child[0], out->name, at,
-                              &(tt_made){out->outline, true});
+    out->point = tt_place_add(reader, row->child[0], out->name, at, &(tt_made){out->outline, true});
 }
 
 static tt_station read_row(tt_reader *reader, const tt_node *row)
 {
     tt_station station = {"", TT_NONE, {TT_OUTLINE_NONE, 0, 0}};
-    if (row->kind != TT_SEQUENCE || row->n < 1 || row->n > 6 ||
-        row->child[0]->kind != TT_SCALAR || !row->child[0]->text[0]) {
+    if (row->kind != TT_SEQUENCE || row->n < 1 || row->n > 6 || row->child[0]->kind != TT_SCALAR ||
+        !row->child[0]->text[0]) {
         wrong_row(reader, row);
         return station;
     }
@@ -93,14 +92,19 @@ static void add_draft(tt_reader *reader, const tt_node *row, const tt_limb_draft
         reader->holes = true;
         return;
     }
-    tt_draft draft = {.said = limb->said, .from = a->point, .to = b->point,
-                      .outline = a->outline, .outline_to = b->outline, .node = row,
+    tt_draft draft = {.said = limb->said,
+                      .from = a->point,
+                      .to = b->point,
+                      .outline = a->outline,
+                      .outline_to = b->outline,
+                      .node = row,
                       .limb = piece->limbs.n - 1,
                       .place_in_limb = piece->limbs.at[piece->limbs.n - 1].count,
                       .name = tt_pool_format(&piece->pool, "%s-%s", a->name, b->name)};
     if (draft.name && tt_draft_named(reader, draft.name) != TT_NONE) {
-        tt_wrong(reader, TT_D_NAME_TWICE, row, "write one of the two in the long form, under "
-                                               "`segments`, with a name of its own",
+        tt_wrong(reader, TT_D_NAME_TWICE, row,
+                 "write one of the two in the long form, under "
+                 "`segments`, with a name of its own",
                  "there is a segment named `%.80s` already", draft.name);
         reader->holes = true;
     } else if (!draft.name || !tt_list_push(&reader->drafts, draft)) {

@@ -66,7 +66,8 @@ static void check_shape(tt_reader *reader, const tt_node *entry)
     const tt_node *at = tt_tree_find(entry, "at"), *along = tt_tree_find(entry, "along");
     const tt_node *line = tt_tree_find(entry, "force_per_length");
     const tt_node *force = tt_tree_find(entry, "force");
-    const tt_node *moment = tt_tree_find(entry, "moment"), *between = tt_tree_find(entry, "between");
+    const tt_node *moment = tt_tree_find(entry, "moment"),
+                  *between = tt_tree_find(entry, "between");
     const tt_node *point = force ? force : moment, *lines = line ? line : between;
     if (at && along)
         tt_wrong_key(reader, TT_D_CONTRADICTION, along, "keep one of the two",
@@ -104,8 +105,8 @@ void tt_read_loads(tt_reader *reader, const tt_node *node, const tt_key *key, vo
     (void)field;
     for (size_t i = 0; i < node->n && !reader->no_memory; i++) {
         const tt_node *entry = node->child[i], *name = tt_tree_find(entry, "case");
-        tt_own_load load = {.name = "", .at = TT_NONE, .along = TT_NONE,
-                            .place = tt_keep_place(entry)};
+        tt_own_load load = {
+            .name = "", .at = TT_NONE, .along = TT_NONE, .place = tt_keep_place(entry)};
         tt_enter(reader, name && name->kind == TT_SCALAR ? name->text : "load");
         tt_walk(reader, entry, key->map, &load);
         const tt_node *kind = tt_tree_find(entry, "kind");
@@ -153,7 +154,7 @@ static void check_term(tt_reader *reader, const tt_node *term)
         tt_near_try(&near, reader->piece->loads.at[i].name);
     tt_near_try(&near, "weight");
     tt_near_try(&near, "wind");
-    if (strncmp(name, "wind", 4) == 0)
+    if (strncmp(name, "wind", 4) == 0 && !strstr(name, " turning "))
         tt_wrong_key(reader, TT_D_NAME_UNKNOWN, term, "wind 0, wind 10, to wind 350, or wind",
                      "no load is named `%.60s`", name);
     else if (built_in(name))
@@ -180,8 +181,8 @@ static void read_sum(tt_reader *reader, const tt_node *node, const tt_key *key,
     for (size_t i = 0; i < node->n; i++) {
         const tt_node *term = node->child[i];
         check_term(reader, term);
-        out->term[i] = (tt_term){tt_keep(reader, term->key),
-                                 tt_take_number(reader, term, &tt_factor)};
+        out->term[i] =
+            (tt_term){tt_keep(reader, term->key), tt_take_number(reader, term, &tt_factor)};
     }
     out->terms = node->n;
 }

@@ -16,8 +16,7 @@ static tt_given mass_of_skin(tt_reader *reader, const tt_node *node)
         return (tt_given){0};
     }
     if (alloy->metal == TT_NONE) return (tt_given){0};
-    const double per_wall =
-        area * reader->piece->metals.at[alloy->metal].fact[TT_P_DENSITY].value;
+    const double per_wall = area * reader->piece->metals.at[alloy->metal].fact[TT_P_DENSITY].value;
     return (tt_given){per_wall * wall->is, per_wall * wall->low, per_wall * wall->high,
                       tt_origin_add(reader, node, node->kind == TT_SCALAR ? node->text : "",
                                     "skin x wall x density")};
@@ -52,8 +51,7 @@ static void lump_inertia(tt_reader *reader, const tt_node *node, tt_lump *lump)
 {
     const tt_node *inertia = tt_tree_find(node, "inertia");
     tt_vec3 about;
-    if (!inertia ||
-        !tt_take_triple(reader, inertia, tt_key_named(&tt_lump_map, "inertia"), &about))
+    if (!inertia || !tt_take_triple(reader, inertia, tt_key_named(&tt_lump_map, "inertia"), &about))
         return;
     lump->inertia[0] = about.x;
     lump->inertia[1] = about.y;

@@ -104,23 +104,23 @@ static void finish_loss(tt_reader *reader)
         return;
     }
     const double is = rusts ? 1e-3 : 0;
-    const char *why = rusts                           ? "carbon steel outdoors, over 50 years: "
-                                                        "assumption of this program"
-                      : reader->piece->site.indoors   ? "indoors"
-                                                      : "stainless steel";
-    reader->loss = (tt_given){is, is, is, tt_origin_default(reader, "armature/loss",
-                                                            rusts ? "1 mm" : "0", why)};
+    const char *why = rusts                         ? "carbon steel outdoors, over 50 years: "
+                                                      "assumption of this program"
+                      : reader->piece->site.indoors ? "indoors"
+                                                    : "stainless steel";
+    reader->loss = (tt_given){
+        is, is, is, tt_origin_default(reader, "armature/loss", rusts ? "1 mm" : "0", why)};
 }
 
 static void finish_factor(tt_reader *reader)
 {
     if (reader->wall_factor.origin) return;
     const double is = reader->us ? 0.93 : 1.0;
-    reader->wall_factor = (tt_given){
-        is, is, is,
-        tt_origin_default(reader, "armature/wall_factor", reader->us ? "0.93" : "1.0",
-                          reader->us ? "welded tube may be under its nominal wall"
-                                     : "EN tube at its nominal wall")};
+    reader->wall_factor =
+        (tt_given){is, is, is,
+                   tt_origin_default(reader, "armature/wall_factor", reader->us ? "0.93" : "1.0",
+                                     reader->us ? "welded tube may be under its nominal wall"
+                                                : "EN tube at its nominal wall")};
 }
 
 static bool has_grade(tt_reader *reader, const tt_draft *draft)
@@ -151,7 +151,8 @@ static void check_loss(tt_reader *reader, const tt_draft *draft, const tt_member
 {
     const double thin = fmin(member->wall, member->wall_to);
     if (member->loss > 0 && member->loss >= thin)
-        tt_wrong(reader, TT_D_MEMBER, draft->said.armature.node, "a thicker wall, or a smaller loss",
+        tt_wrong(reader, TT_D_MEMBER, draft->said.armature.node,
+                 "a thicker wall, or a smaller loss",
                  "the loss to rust takes the whole wall of the armature of `%.80s`", draft->name);
 }
 

@@ -12,8 +12,8 @@ static void mark_facts(tt_metal *metal)
         metal->fact[young[i]].value = metal->fact[TT_P_YOUNG_LOW].value;
     for (size_t i = 0; i < TT_P_COUNT; i++) {
         tt_fact *fact = &metal->fact[i];
-        fact->source = (tt_source){.document = "given in the piece file", .place = metal->name,
-                                   .mark = TT_GIVEN};
+        fact->source = (tt_source){
+            .document = "given in the piece file", .place = metal->name, .mark = TT_GIVEN};
         fact->has = fact->value > 0;
     }
     metal->fact[TT_P_POISSON].has = true;
@@ -24,8 +24,10 @@ void tt_read_materials(tt_reader *reader, const tt_node *node, const tt_key *key
     (void)field;
     for (size_t i = 0; i < node->n; i++) {
         const tt_node *child = node->child[i];
-        tt_metal metal = {.name = tt_keep(reader, child->key), .title = "given in the piece file",
-                          .form = "", .yield_basis = "as given"};
+        tt_metal metal = {.name = tt_keep(reader, child->key),
+                          .title = "given in the piece file",
+                          .form = "",
+                          .yield_basis = "as given"};
         tt_enter(reader, child->key);
         tt_walk(reader, child, key->map, &metal);
         tt_leave(reader);

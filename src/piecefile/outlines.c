@@ -49,8 +49,7 @@ static const tt_node *only(tt_reader *reader, const tt_node *node)
         if (child) found = child;
     }
     if (!found)
-        tt_wrong(reader, TT_D_SHAPE, node,
-                 "it reads round, oval, box, girth (with depth), or none",
+        tt_wrong(reader, TT_D_SHAPE, node, "it reads round, oval, box, girth (with depth), or none",
                  "an outline of no kind");
     return found;
 }

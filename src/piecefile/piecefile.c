@@ -33,8 +33,8 @@ static tt_status start(tt_reader *reader, const tt_changes *changes)
     reader->piece->basis = "eu";
     reader->faces = (tt_vec3){1, 0, 0};
     tt_node *root = NULL;
-    const tt_status status = tt_tree_read(reader->text, reader->length, &reader->trees,
-                                          reader->diags, &root);
+    const tt_status status =
+        tt_tree_read(reader->text, reader->length, &reader->trees, reader->diags, &root);
     if (status != TT_OK) return status;
     reader->root = root;
     if (changes && changes->sets && !tt_apply_sets(reader, root, changes)) return TT_E_NOMEM;
@@ -56,8 +56,8 @@ tt_status tt_piece_read(const char *file, const char *text, size_t length,
                         const tt_changes *changes, tt_diags *diags, tt_piece **piece)
 {
     *piece = NULL;
-    tt_reader reader = {.piece = tt_piece_new(), .diags = diags, .file = file, .text = text,
-                        .length = length};
+    tt_reader reader = {
+        .piece = tt_piece_new(), .diags = diags, .file = file, .text = text, .length = length};
     if (!reader.piece) return TT_E_NOMEM;
     const size_t errors = tt_diags_errors(diags);
     tt_diags_about(diags, file, text, length);

@@ -41,7 +41,7 @@ size_t tt_place_named(tt_reader *reader, const tt_node *node)
     for (size_t i = 0; i < reader->piece->points.n; i++)
         tt_near_try(&near, reader->piece->points.at[i].name);
     tt_wrong(reader, TT_D_NAME_UNKNOWN, node,
-             tt_near_words(&near, "places are made by the rows of limbs and by `points`"),
+             tt_near_words(&near, "places are made by rows with x, y, z and by `points`"),
              "no place is named `%.60s`", node->text);
     return TT_NONE;
 }
@@ -58,7 +58,8 @@ size_t tt_place_add(tt_reader *reader, const tt_node *name, const char *text, tt
         reader->holes = true;
         return TT_NONE;
     }
-    if (tt_list_push(&piece->points, ((tt_point){tt_keep(reader, text), at, tt_keep_place(name)})) &&
+    if (tt_list_push(&piece->points,
+                     ((tt_point){tt_keep(reader, text), at, tt_keep_place(name)})) &&
         tt_list_push(&reader->made, *made))
         return piece->points.n - 1;
     reader->no_memory = true;

@@ -9,8 +9,8 @@
 #include "piece/piece.h"
 #include "piecefile/keys.h"
 
-#define TT_LONGEST 200.0   /* m: a longer length is taken for a slip */
-#define TT_SHORTEST 1e-5   /* m: as far as two places must lie apart */
+#define TT_LONGEST 200.0 /* m: a longer length is taken for a slip */
+#define TT_SHORTEST 1e-5 /* m: as far as two places must lie apart */
 
 typedef enum { TT_UNSAID, TT_NO, TT_YES } tt_answer;
 
@@ -102,7 +102,7 @@ struct tt_reader {
     const tt_key *defaulting; /* its default is being read: origins are of that kind */
 
     bool scale_option; /* --scale was given: the file's own is not used */
-    double unit;  /* of a bare length, m; 0: bare lengths are refused */
+    double unit;       /* of a bare length, m; 0: bare lengths are refused */
     bool us;
     bool no_memory;
     bool holes; /* a part was dropped because of a fault: judging the whole would mislead */
@@ -112,7 +112,7 @@ struct tt_reader {
     tt_bronze_draft bronze;
     tt_said_metal grade;
     tt_given loss, wall_factor;
-    bool spread_told; /* the default spread of walls stands among the origins */
+    bool spread_told;      /* the default spread of walls stands among the origins */
     TT_LIST(tt_metal) own; /* `materials` */
     TT_LIST(tt_made) made; /* beside piece->points */
     TT_LIST(tt_draft) drafts;
@@ -127,9 +127,9 @@ void tt_tell(tt_reader *reader, tt_severity severity, tt_number number, const tt
     __attribute__((format(printf, 7, 8)));
 
 /** An error at the value, at the key. */
-#define tt_wrong(reader, number, node, hint, ...) \
+#define tt_wrong(reader, number, node, hint, ...)                                                  \
     tt_tell(reader, TT_ERROR, number, node, (node)->place, hint, __VA_ARGS__)
-#define tt_wrong_key(reader, number, node, hint, ...) \
+#define tt_wrong_key(reader, number, node, hint, ...)                                              \
     tt_tell(reader, TT_ERROR, number, node, tt_key_place(node), hint, __VA_ARGS__)
 
 /** Where the key stands; the value's place where there is no key. */
@@ -222,9 +222,9 @@ void tt_graph_rules(tt_reader *reader);
 /* ---- readers named in the key table ---------------------------------------------------------- */
 
 tt_key_read tt_read_units, tt_read_scale, tt_read_date, tt_read_basis, tt_read_edition,
-    tt_read_front, tt_read_faces, tt_read_materials, tt_read_bronze, tt_read_alloy, tt_read_armature_head,
-    tt_read_grade, tt_read_armature, tt_read_site, tt_read_wind, tt_read_segment_wind,
-    tt_read_points, tt_read_limbs, tt_read_segments, tt_read_rigid, tt_read_lumps, tt_read_stands,
-    tt_read_loads, tt_read_combinations, tt_read_limits;
+    tt_read_front, tt_read_faces, tt_read_materials, tt_read_bronze, tt_read_alloy,
+    tt_read_armature_head, tt_read_grade, tt_read_armature, tt_read_site, tt_read_wind,
+    tt_read_segment_wind, tt_read_points, tt_read_limbs, tt_read_segments, tt_read_rigid,
+    tt_read_lumps, tt_read_stands, tt_read_loads, tt_read_combinations, tt_read_limits;
 
 #endif

@@ -3,8 +3,8 @@
 
 #include <math.h>
 
-#define HEIGHT_SLACK 0.02              /* of the height that is given */
-#define AXES_SLACK 5.0                 /* degrees */
+#define HEIGHT_SLACK 0.02 /* of the height that is given */
+#define AXES_SLACK 5.0    /* degrees */
 
 static void parts(tt_reader *reader)
 {

@@ -2,7 +2,8 @@
  * what is said at large; wind of a segment; rules inside one map. */
 #include "piecefile/reader.h"
 
-#define BEST_UNSAID 0.8 /* casting_quality that needs no reason: decision for the shell at large */
+#define BEST_UNSAID 0.8 /* casting_quality that needs no reason: decision for the shell at large   \
+                         */
 
 static void given_over(tt_given *under, const tt_given *over)
 {
@@ -37,9 +38,10 @@ void tt_check_said(tt_reader *reader, const tt_node *node, const tt_said *said)
 {
     const tt_given *quality = &said->casting_quality;
     if (quality->is > BEST_UNSAID && !reader->piece->origins.at[quality->origin].why)
-        tt_wrong(reader, TT_D_REASON_DUE, tt_tree_find(node, "casting_quality"),
-                 "casting_quality: {is: 0.9, because: \"penetrant and radiograph, by the foundry\"}",
-                 "`casting_quality` above %g needs a reason", BEST_UNSAID);
+        tt_wrong(
+            reader, TT_D_REASON_DUE, tt_tree_find(node, "casting_quality"),
+            "casting_quality: {is: 0.9, because: \"penetrant and radiograph, by the foundry\"}",
+            "`casting_quality` above %g needs a reason", BEST_UNSAID);
     if (said->solid == TT_YES && (said->wall.origin || said->wall_to.origin))
         tt_wrong_key(reader, TT_D_CONTRADICTION, tt_tree_find(node, "solid"), "keep one of the two",
                      "what is solid has no wall");

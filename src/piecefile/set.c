@@ -69,7 +69,8 @@ static void mark(tt_node *node)
     for (size_t i = 0; i < node->n; i++) mark(node->child[i]);
 }
 
-/* The value's tree. The key is blanked out, not cut off, so that columns are those of the option. */
+/* The value's tree. The key is blanked out, not cut off, so that columns are those of the option.
+ */
 static tt_node *read_value(tt_reader *reader, const char *text, const tt_steps_of_key *key)
 {
     const size_t blank = tt_text_width(text, (size_t)(key->value - text));

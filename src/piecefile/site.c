@@ -1,11 +1,12 @@
 /* piecefile/site.c - the site and its wind, limits; their defaults. m, m/s, kg, Hz. */
 #include "piecefile/reader.h"
 
-#define FAST_EU 40.0          /* m/s; a faster ten-minute mean is likely a gust: decision 9 of ours */
-#define SLOW_US (85 * 0.44704) /* m/s, 85 mph; a slower gust is likely a mean or a service speed */
+#define FAST_EU 40.0 /* m/s; a faster ten-minute mean is likely a gust: decision 9 of ours */
+#define SLOW_US (85 * 0.44704) /* m/s, 85 mph; a slower gust is likely a mean or a service speed   \
+                                */
 
-static const char *const wind_keys[] = {"orography", "direction_factor", "season_factor",
-                                        "air",       "kd",               "elevation"};
+static const char *const wind_keys[] = {"orography", "direction_factor", "season_factor", "air",
+                                        "kd",        "elevation"};
 
 /* Speeds of another definition differ by a factor: unusual ones are asked about. */
 static void question_speed(tt_reader *reader, const tt_node *speed)
@@ -43,8 +44,7 @@ void tt_read_wind(tt_reader *reader, const tt_node *node, const tt_key *key, voi
         tt_default(reader, value, key->map, wind_keys[i], wind);
 }
 
-static void answers(tt_reader *reader, const tt_node *node, const tt_map *map,
-                    tt_site_draft *draft)
+static void answers(tt_reader *reader, const tt_node *node, const tt_map *map, tt_site_draft *draft)
 {
     tt_default(reader, node, map, "indoors", draft);
     tt_default(reader, node, map, "public", draft);

@@ -98,24 +98,25 @@ static unsigned origin(tt_reader *reader, tt_origin added)
     return (unsigned)(reader->piece->origins.n - 1);
 }
 
-unsigned tt_origin_add(tt_reader *reader, const tt_node *node, const char *written,
-                       const char *why)
+unsigned tt_origin_add(tt_reader *reader, const tt_node *node, const char *written, const char *why)
 {
     const tt_key *key = reader->defaulting;
     const tt_origin_kind kind = key         ? TT_ORIGIN_DEFAULT
                                 : node->set ? TT_ORIGIN_SET
                                             : TT_ORIGIN_FILE;
-    return origin(reader, (tt_origin){.key = tt_path(reader), .written = tt_keep(reader, written),
-                                      .why = tt_keep(reader, key ? key->why : why), .kind = kind,
+    return origin(reader, (tt_origin){.key = tt_path(reader),
+                                      .written = tt_keep(reader, written),
+                                      .why = tt_keep(reader, key ? key->why : why),
+                                      .kind = kind,
                                       .place = key ? (tt_place){0} : node->place});
 }
 
-unsigned tt_origin_default(tt_reader *reader, const char *key, const char *written,
-                           const char *why)
+unsigned tt_origin_default(tt_reader *reader, const char *key, const char *written, const char *why)
 {
     return origin(reader, (tt_origin){.key = tt_keep(reader, key),
                                       .written = tt_keep(reader, written),
-                                      .why = tt_keep(reader, why), .kind = TT_ORIGIN_DEFAULT});
+                                      .why = tt_keep(reader, why),
+                                      .kind = TT_ORIGIN_DEFAULT});
 }
 
 /* ---- nearest spellings ---- */
@@ -149,8 +150,8 @@ void tt_near_try(tt_near *near, const char *candidate)
 const char *tt_near_words(tt_near *near, const char *otherwise)
 {
     if (!near->best[0]) return otherwise;
-    size_t used = (size_t)snprintf(near->words, sizeof near->words, "did you mean `%.50s`",
-                                   near->best[0]);
+    size_t used =
+        (size_t)snprintf(near->words, sizeof near->words, "did you mean `%.50s`", near->best[0]);
     for (size_t i = 1; i < 3 && near->best[i]; i++)
         used += (size_t)snprintf(near->words + used, sizeof near->words - used, "%s `%.50s`",
                                  i < 2 && near->best[2] ? "," : " or", near->best[i]);

@@ -51,22 +51,32 @@ const tt_node *tt_value(tt_reader *reader, const tt_node *node, const char **bec
 static tt_number number_of(tt_quantity_fault fault)
 {
     switch (fault) {
-    case TT_QUANTITY_NO_UNIT: return TT_D_UNIT_MISSING;
-    case TT_QUANTITY_UNKNOWN: return TT_D_UNIT_UNKNOWN;
-    case TT_QUANTITY_WRONG: return TT_D_UNIT_WRONG;
-    case TT_QUANTITY_RANGE: return TT_D_RANGE;
-    default: return TT_D_NUMBER_BAD;
+    case TT_QUANTITY_NO_UNIT:
+        return TT_D_UNIT_MISSING;
+    case TT_QUANTITY_UNKNOWN:
+        return TT_D_UNIT_UNKNOWN;
+    case TT_QUANTITY_WRONG:
+        return TT_D_UNIT_WRONG;
+    case TT_QUANTITY_RANGE:
+        return TT_D_RANGE;
+    default:
+        return TT_D_NUMBER_BAD;
     }
 }
 
 static const char *words_of(tt_quantity_fault fault)
 {
     switch (fault) {
-    case TT_QUANTITY_NO_UNIT: return "has no unit";
-    case TT_QUANTITY_UNKNOWN: return "has an unknown unit";
-    case TT_QUANTITY_WRONG: return "has a unit of another kind";
-    case TT_QUANTITY_RANGE: return "is out of all bounds";
-    default: return "is not a number that is read here";
+    case TT_QUANTITY_NO_UNIT:
+        return "has no unit";
+    case TT_QUANTITY_UNKNOWN:
+        return "has an unknown unit";
+    case TT_QUANTITY_WRONG:
+        return "has a unit of another kind";
+    case TT_QUANTITY_RANGE:
+        return "is out of all bounds";
+    default:
+        return "is not a number that is read here";
     }
 }
 
@@ -147,8 +157,7 @@ double tt_take_number(tt_reader *reader, const tt_node *node, const tt_key *key)
     const tt_node *value = tt_value(reader, node, &because);
     if (value != node) refuse_spread(reader, node, key);
     const double number = scalar(reader, value, key);
-    if (because && value->kind == TT_SCALAR)
-        tt_origin_add(reader, value, value->text, because);
+    if (because && value->kind == TT_SCALAR) tt_origin_add(reader, value, value->text, because);
     return number;
 }
 

@@ -82,14 +82,28 @@ static void take(tt_reader *reader, const tt_node *node, const tt_key *key, void
         word = tt_take_word(reader, node, key, yes_no);
         if (word >= 0) *(tt_answer *)field = word ? TT_YES : TT_NO;
         break;
-    case TT_KEY_COUNT: count(reader, node, key, field); break;
+    case TT_KEY_COUNT:
+        count(reader, node, key, field);
+        break;
     case TT_KEY_GIVEN:
-    case TT_KEY_SPREAD: *(tt_given *)field = tt_take_given(reader, node, key); break;
-    case TT_KEY_NUMBER: *(double *)field = tt_take_number(reader, node, key); break;
-    case TT_KEY_TRIPLE: tt_take_triple(reader, node, key, field); break;
-    case TT_KEY_PLACE: *(size_t *)field = tt_place_named(reader, node); break;
-    case TT_KEY_LATER: *(const tt_node **)field = node; break;
-    case TT_KEY_MAP: tt_walk(reader, node, key->map, record); break;
+    case TT_KEY_SPREAD:
+        *(tt_given *)field = tt_take_given(reader, node, key);
+        break;
+    case TT_KEY_NUMBER:
+        *(double *)field = tt_take_number(reader, node, key);
+        break;
+    case TT_KEY_TRIPLE:
+        tt_take_triple(reader, node, key, field);
+        break;
+    case TT_KEY_PLACE:
+        *(size_t *)field = tt_place_named(reader, node);
+        break;
+    case TT_KEY_LATER:
+        *(const tt_node **)field = node;
+        break;
+    case TT_KEY_MAP:
+        tt_walk(reader, node, key->map, record);
+        break;
     case TT_KEY_LIST:
         if (node->kind == TT_SEQUENCE)
             key->read(reader, node, key, field);
@@ -105,7 +119,8 @@ static void take(tt_reader *reader, const tt_node *node, const tt_key *key, void
     case TT_KEY_OWN:
         if (key->read) key->read(reader, node, key, field);
         break;
-    case TT_KEY_UNREAD: break;
+    case TT_KEY_UNREAD:
+        break;
     }
 }
 

@@ -10,7 +10,8 @@ static tt_status hand_over(const tt_text *text, tt_sink *sink, void *user)
     return sink(user, tt_text_of(text), text->n) == 0 ? TT_OK : TT_E_WRITE;
 }
 
-static tt_status render(const tt_report *report, const tt_text_options *options, tt_sink *sink, void *user)
+static tt_status render(const tt_report *report, const tt_text_options *options, tt_sink *sink,
+                        void *user)
 {
     tt_text_style style = {.width = TT_TEXT_WIDTH};
     if (options && options->width > 0) style.width = (size_t)options->width;
@@ -22,7 +23,8 @@ static tt_status render(const tt_report *report, const tt_text_options *options,
     return status;
 }
 
-tt_status tt_write_text(const tt_assessment *assessment, const tt_text_options *options, tt_sink *sink, void *user)
+tt_status tt_write_text(const tt_assessment *assessment, const tt_text_options *options,
+                        tt_sink *sink, void *user)
 {
     tt_report report = {0};
     tt_status status = tt_compose_check(assessment, options && options->steps, &report);
@@ -40,7 +42,8 @@ tt_status tt_write_json(const tt_assessment *assessment, tt_sink *sink, void *us
     return status;
 }
 
-tt_status tt_write_stock(const char *table, const char *name, tt_diags *diags, tt_sink *sink, void *user)
+tt_status tt_write_stock(const char *table, const char *name, tt_diags *diags, tt_sink *sink,
+                         void *user)
 {
     tt_report report = {0};
     tt_status status = tt_compose_stock(table, name, diags, &report);

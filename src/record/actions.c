@@ -1,4 +1,5 @@
-/* record/actions.c - what acts, direction by direction; and what the run proves about itself. SI. */
+/* record/actions.c - what acts, direction by direction; and what the run proves about itself. SI.
+ */
 #include "record/put.h"
 
 static void wind(tt_record *r, cJSON *list, const tt_wind_direction *direction)
@@ -19,7 +20,8 @@ cJSON *tt_record_actions(tt_record *r)
 {
     cJSON *actions = tt_make_object(r);
     cJSON *list = tt_put(r, actions, "wind", tt_make_array(r));
-    for (size_t i = 0; r->a->actions.wind && i < r->a->actions.winds; i++) wind(r, list, &r->a->actions.wind[i]);
+    for (size_t i = 0; r->a->actions.wind && i < r->a->actions.winds; i++)
+        wind(r, list, &r->a->actions.wind[i]);
     tt_put(r, actions, "earthquake", tt_make_object(r));
     tt_put(r, actions, "people", tt_make_array(r));
     return actions;

@@ -20,21 +20,26 @@ static void copy(const double from[6], double to[6])
 static void reaction_of(const tt_record *r, const tt_asked *asked, size_t node, double out[6])
 {
     const tt_solution *solution = &r->a->solution;
-    if (asked->together) tt_superpose_reaction(solution, asked->carry, asked->together, asked->pattern, node, out);
-    else copy(solution->answer[asked->carry][asked->acting].state.reaction[node], out);
+    if (asked->together)
+        tt_superpose_reaction(solution, asked->carry, asked->together, asked->pattern, node, out);
+    else
+        copy(solution->answer[asked->carry][asked->acting].state.reaction[node], out);
 }
 
 static void move_of(const tt_record *r, const tt_asked *asked, size_t node, double out[6])
 {
     const tt_solution *solution = &r->a->solution;
-    if (asked->together) tt_superpose_move(solution, asked->carry, asked->together, asked->pattern, node, out);
-    else copy(solution->answer[asked->carry][asked->acting].state.move[node], out);
+    if (asked->together)
+        tt_superpose_move(solution, asked->carry, asked->together, asked->pattern, node, out);
+    else
+        copy(solution->answer[asked->carry][asked->acting].state.move[node], out);
 }
 
 static tt_forces forces_of(const tt_record *r, const tt_asked *asked, size_t cut)
 {
     const tt_solution *solution = &r->a->solution;
-    if (asked->together) return tt_superpose(solution, asked->carry, asked->together, asked->pattern, cut);
+    if (asked->together)
+        return tt_superpose(solution, asked->carry, asked->together, asked->pattern, cut);
     return solution->answer[asked->carry][asked->acting].cut[cut];
 }
 

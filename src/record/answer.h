@@ -7,7 +7,7 @@
 /** A unit case, or loads together with the weight of a pattern, in one carry model. */
 typedef struct {
     int carry;
-    size_t acting;                  /* when `together` is NULL */
+    size_t acting; /* when `together` is NULL */
     const tt_combination *together;
     int pattern;
 } tt_asked;

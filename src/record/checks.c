@@ -40,7 +40,8 @@ static void check(tt_record *r, cJSON *checks, const tt_finding *finding)
     tt_put_bool(r, row, "holds", finding->holds);
     if (!finding->has_use) tt_put_text(r, row, "why", finding->why);
     cJSON *assumes = tt_put(r, row, "assumes", tt_make_array(r));
-    for (const char *const *line = finding->assumes; line && *line; line++) tt_put_text(r, assumes, NULL, *line);
+    for (const char *const *line = finding->assumes; line && *line; line++)
+        tt_put_text(r, assumes, NULL, *line);
     tt_put_steps(r, row, finding->steps, finding->steps_n);
 }
 
@@ -62,7 +63,8 @@ cJSON *tt_record_not_checked(tt_record *r)
         tt_put_bool(r, row, "needed", item->needed);
         tt_put_text(r, row, "why", item->why);
         tt_put_text(r, row, "give", item->give);
-        tt_put(r, row, "demand", item->has_demand ? tt_make_number(r, item->demand) : tt_make_null(r));
+        tt_put(r, row, "demand",
+               item->has_demand ? tt_make_number(r, item->demand) : tt_make_null(r));
         if (item->has_demand) tt_put_text(r, row, "unit", item->unit);
     }
     return list;
@@ -82,6 +84,7 @@ cJSON *tt_record_not_applicable(tt_record *r)
 cJSON *tt_record_cautions(tt_record *r)
 {
     cJSON *list = tt_make_array(r);
-    for (const char *const *caution = tt_cautions(); *caution; caution++) tt_put_text(r, list, NULL, *caution);
+    for (const char *const *caution = tt_cautions(); *caution; caution++)
+        tt_put_text(r, list, NULL, *caution);
     return list;
 }

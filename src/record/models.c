@@ -33,8 +33,10 @@ static void ask_all(tt_record *r, int carry, askings *list)
     for (size_t i = 0; i < a->findings.list.n; i++) {
         const tt_finding *finding = &a->findings.list.at[i];
         const size_t at = tt_combination_named(a, finding->combination);
-        if (at == TT_NONE || !finding->model || strcmp(finding->model, tt_model_name[carry]) != 0) continue;
-        ask(r, list, (tt_asked){carry, TT_NONE, &a->combinations.at[at], pattern_named(finding->pattern)});
+        if (at == TT_NONE || !finding->model || strcmp(finding->model, tt_model_name[carry]) != 0)
+            continue;
+        ask(r, list,
+            (tt_asked){carry, TT_NONE, &a->combinations.at[at], pattern_named(finding->pattern)});
     }
 }
 
@@ -78,7 +80,8 @@ static void mode(tt_record *r, cJSON *rows, const tt_modes *modes, size_t i)
     tt_put_number(r, row, "frequency_Hz", modes->at[i].frequency);
     tt_put(r, row, "mass_fraction", tt_make_numbers(r, share, 3));
     cJSON *shape = tt_put(r, row, "shape", tt_make_array(r));
-    for (size_t p = 0; p < r->a->piece->points.n; p++) tt_put_move(r, shape, p, modes->at[i].shape[p]);
+    for (size_t p = 0; p < r->a->piece->points.n; p++)
+        tt_put_move(r, shape, p, modes->at[i].shape[p]);
 }
 
 cJSON *tt_record_models(tt_record *r)
@@ -105,7 +108,8 @@ cJSON *tt_record_combinations(tt_record *r)
         tt_put_text(r, row, "name", together->name);
         tt_put_text(r, row, "level", tt_level_word(together->level));
         tt_put_sum(r, row, together);
-        if (together->level == TT_EQUILIBRIUM) tt_put_number(r, row, "weight_restoring", together->weight_restoring);
+        if (together->level == TT_EQUILIBRIUM)
+            tt_put_number(r, row, "weight_restoring", together->weight_restoring);
         tt_put_source(r, row, "source", &together->source);
         tt_put_text(r, row, "read", tt_mark_word(together->source.mark));
         tt_put(r, row, "pruned_by", tt_make_null(r));

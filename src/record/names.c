@@ -22,7 +22,8 @@ void tt_put_sum(tt_record *r, cJSON *into, const tt_combination *together)
             first = first && k >= i;
             factor += together->part[k].factor;
         }
-        if (first) tt_put_number(r, sum, r->a->actions.cases.at[together->part[i].acting].name, factor);
+        if (first)
+            tt_put_number(r, sum, r->a->actions.cases.at[together->part[i].acting].name, factor);
     }
 }
 

@@ -1,4 +1,5 @@
-/* record/piece.c - what was read and what it weighs: input, mass, balance, sections, defaults. SI. */
+/* record/piece.c - what was read and what it weighs: input, mass, balance, sections, defaults. SI.
+ */
 #include "record/put.h"
 
 cJSON *tt_record_input(tt_record *r)
@@ -32,7 +33,8 @@ cJSON *tt_record_mass(tt_record *r)
     tt_put_number(r, mass, "total_kg", tt_model_mass(a->model, TT_NOMINAL));
     tt_put_number(r, mass, "low_kg", tt_model_mass(a->model, TT_LIGHT));
     tt_put_number(r, mass, "high_kg", tt_model_mass(a->model, TT_HEAVY));
-    tt_put(r, mass, "limit_kg", limits->has_mass ? tt_make_number(r, limits->mass.is) : tt_make_null(r));
+    tt_put(r, mass, "limit_kg",
+           limits->has_mass ? tt_make_number(r, limits->mass.is) : tt_make_null(r));
     tt_put_number(r, mass, "lumps_kg", a->model->weight[TT_NOMINAL].lumps);
     tt_put_number(r, mass, "base_kg", 0.0);
     cJSON *parts = tt_put(r, mass, "parts", tt_make_array(r));
@@ -46,7 +48,8 @@ cJSON *tt_record_balance(tt_record *r)
     cJSON *balance = tt_make_object(r);
     cJSON *polygon = tt_put(r, balance, "polygon_m", tt_make_array(r));
     for (size_t i = 0; b->applies && i < b->polygon_n; i++) {
-        tt_put(r, polygon, NULL, tt_make_numbers(r, (const double[]){b->polygon[i].x, b->polygon[i].y}, 2));
+        tt_put(r, polygon, NULL,
+               tt_make_numbers(r, (const double[]){b->polygon[i].x, b->polygon[i].y}, 2));
     }
     if (!b->applies) {
         tt_put(r, balance, "edge_distance_m", tt_make_null(r));

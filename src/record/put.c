@@ -53,7 +53,8 @@ cJSON *tt_make_vec3(tt_record *r, tt_vec3 v)
 cJSON *tt_put(tt_record *r, cJSON *into, const char *key, cJSON *value)
 {
     if (!value) return NULL;
-    if (into && (key ? cJSON_AddItemToObjectCS(into, key, value) : cJSON_AddItemToArray(into, value))) {
+    if (into &&
+        (key ? cJSON_AddItemToObjectCS(into, key, value) : cJSON_AddItemToArray(into, value))) {
         return value;
     }
     cJSON_Delete(value);
@@ -69,8 +70,10 @@ void tt_put_source(tt_record *r, cJSON *into, const char *key, const tt_source *
 {
     tt_text words = {0};
     tt_source_words(&words, source);
-    if (words.failed) made(r, NULL);
-    else tt_put_text(r, into, key, tt_text_of(&words));
+    if (words.failed)
+        made(r, NULL);
+    else
+        tt_put_text(r, into, key, tt_text_of(&words));
     tt_text_clear(&words);
 }
 

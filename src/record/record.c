@@ -99,8 +99,10 @@ static const struct {
 static void print(tt_record *r, const cJSON *value, tt_text *out)
 {
     char *text = r->status == TT_OK ? cJSON_PrintUnformatted(value) : NULL;
-    if (text) tt_text_put(out, text);
-    else if (r->status == TT_OK) r->status = TT_E_NOMEM;
+    if (text)
+        tt_text_put(out, text);
+    else if (r->status == TT_OK)
+        r->status = TT_E_NOMEM;
     cJSON_free(text);
 }
 

@@ -58,10 +58,14 @@ size_t tt_line_fit(const char *text, size_t width, const char **next)
 void tt_line_write(tt_text *out, const char *text, size_t bytes, const tt_text_style *style)
 {
     for (size_t i = 0; i < bytes; i++) {
-        if (text[i] == *TT_BOLD_ON) tt_text_put(out, style->bold ? "\033[1m" : "");
-        else if (text[i] == *TT_BOLD_OFF) tt_text_put(out, style->bold ? "\033[0m" : "");
-        else if (!blank(text[i])) tt_text_add(out, text + i, 1);
-        else if (i == 0 || !blank(text[i - 1])) tt_text_put(out, " ");
+        if (text[i] == *TT_BOLD_ON)
+            tt_text_put(out, style->bold ? "\033[1m" : "");
+        else if (text[i] == *TT_BOLD_OFF)
+            tt_text_put(out, style->bold ? "\033[0m" : "");
+        else if (!blank(text[i]))
+            tt_text_add(out, text + i, 1);
+        else if (i == 0 || !blank(text[i - 1]))
+            tt_text_put(out, " ");
     }
 }
 

@@ -56,11 +56,19 @@ static void block_write(tt_text *out, const tt_block *block, const tt_text_style
     tt_text line = {0};
     put_runs(&line, block);
     switch (block->kind) {
-    case TT_BLOCK_HEADING: heading(out, block, tt_text_of(&line)); break;
-    case TT_BLOCK_PARAGRAPH: tt_lines_write(out, tt_text_of(&line), "", style); break;
-    case TT_BLOCK_TABLE: tt_table_write(out, block, style); break;
+    case TT_BLOCK_HEADING:
+        heading(out, block, tt_text_of(&line));
+        break;
+    case TT_BLOCK_PARAGRAPH:
+        tt_lines_write(out, tt_text_of(&line), "", style);
+        break;
+    case TT_BLOCK_TABLE:
+        tt_table_write(out, block, style);
+        break;
     case TT_BLOCK_LIST:
-    case TT_BLOCK_CAUTIONS: items(out, block, style); break;
+    case TT_BLOCK_CAUTIONS:
+        items(out, block, style);
+        break;
     case TT_BLOCK_STEPS:
         for (size_t i = 0; i < block->steps; i++) step(out, &block->step[i], style);
         break;
@@ -74,7 +82,8 @@ tt_status tt_render_text(const tt_report *report, const tt_text_style *style, tt
     for (size_t i = 0; i < report->blocks.n; i++) {
         const tt_block *block = &report->blocks.at[i];
         const bool under = i > 0 && report->blocks.at[i - 1].kind == TT_BLOCK_HEADING;
-        const bool close = block->kind == TT_BLOCK_STEPS || (under && block->kind != TT_BLOCK_HEADING);
+        const bool close =
+            block->kind == TT_BLOCK_STEPS || (under && block->kind != TT_BLOCK_HEADING);
         if (i > 0 && !close) tt_text_put(out, "\n");
         block_write(out, block, style);
     }

@@ -1,6 +1,7 @@
 /* report/report.c - building a document block by block. */
 #include "report/report.h"
 
+#include <math.h>
 #include <stdarg.h>
 #include <stdio.h>
 
@@ -93,5 +94,6 @@ void tt_report_item(tt_report *report, const char *text)
 
 void tt_report_steps(tt_report *report, const tt_step *steps, size_t n)
 {
+    for (size_t i = 0; i < n; i++) report->not_finite |= !isfinite(steps[i].value);
     add(report, (tt_block){.kind = TT_BLOCK_STEPS, .step = steps, .steps = n});
 }

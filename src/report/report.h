@@ -45,7 +45,8 @@ typedef struct {
 typedef struct {
     tt_pool pool;
     TT_LIST(tt_block) blocks;
-    bool failed; /* memory ran out somewhere: the document is not whole */
+    bool failed;     /* memory ran out somewhere: the document is not whole */
+    bool not_finite; /* a figure in it is no finite number: it must not be written */
 } tt_report;
 
 /** A document starts as {0}. */

@@ -68,9 +68,8 @@ static void lengths_round_the_padding(void **state)
 
 int main(void)
 {
-    const struct CMUnitTest tests[] = {cmocka_unit_test(published_examples),
-                                       cmocka_unit_test(a_million_times_a),
-                                       cmocka_unit_test(nothing_at_all),
-                                       cmocka_unit_test(lengths_round_the_padding)};
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(published_examples), cmocka_unit_test(a_million_times_a),
+        cmocka_unit_test(nothing_at_all), cmocka_unit_test(lengths_round_the_padding)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

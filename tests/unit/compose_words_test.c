@@ -13,12 +13,22 @@ static void use_rounds_up(void **state)
         bool holds;
         const char *said;
     } rows[] = {
-        {0.83, 1, true, "83 %"},       {0.8301, 1, true, "84 %"},     {0.29, 1, true, "29 %"},
-        {1.1, 1, false, "110 %"},      {1.0, 1, true, "100 %"},       {1.0004, 1, false, "101 %"},
-        {1 + 1e-12, 1, false, "101 %"}, {0.999, 1, true, "100 %"},     {0, 1, true, "0 %"},
-        {0.0004, 1, true, "1 %"},      {12.34, 1, false, "1234 %"},   {0.895, 0.9, true, "90 % of 90 % allowed"},
-        {0.90001, 0.9, false, "91 % of 90 % allowed"}, {0.95, 0.9, false, "95 % of 90 % allowed"},
-        {0.903, 0.905, true, "90.3 % of 90.5 % allowed"}, {0.906, 0.905, false, "91 % of 90.5 % allowed"},
+        {0.83, 1, true, "83 %"},
+        {0.8301, 1, true, "84 %"},
+        {0.29, 1, true, "29 %"},
+        {1.1, 1, false, "110 %"},
+        {1.0, 1, true, "100 %"},
+        {1.0004, 1, false, "101 %"},
+        {1 + 1e-12, 1, false, "101 %"},
+        {0.999, 1, true, "100 %"},
+        {0, 1, true, "0 %"},
+        {0.0004, 1, true, "1 %"},
+        {12.34, 1, false, "1234 %"},
+        {0.895, 0.9, true, "90 % of 90 % allowed"},
+        {0.90001, 0.9, false, "91 % of 90 % allowed"},
+        {0.95, 0.9, false, "95 % of 90 % allowed"},
+        {0.903, 0.905, true, "90.3 % of 90.5 % allowed"},
+        {0.906, 0.905, false, "91 % of 90.5 % allowed"},
     };
     tt_report report = {0};
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
@@ -36,12 +46,18 @@ static void margin_rounds_down(void **state)
         double use, margin;
         bool holds;
         const char *said;
-    } rows[] = {{0.83, 1 / 0.83 - 1, true, "20 %"}, {1.23, 1 / 1.23 - 1, false, "-19 %"}, {1, 0, true, "0 %"},
-                {1.0004, -0.0004, false, "-1 %"},   {1 + 1e-12, -1e-12, false, "-1 %"},  {0, 0, true, "over 1000 %"},
-                {0.05, 19, true, "over 1000 %"},    {0.5, 1, true, "100 %"}};
+    } rows[] = {{0.83, 1 / 0.83 - 1, true, "20 %"},
+                {1.23, 1 / 1.23 - 1, false, "-19 %"},
+                {1, 0, true, "0 %"},
+                {1.0004, -0.0004, false, "-1 %"},
+                {1 + 1e-12, -1e-12, false, "-1 %"},
+                {0, 0, true, "over 1000 %"},
+                {0.05, 19, true, "over 1000 %"},
+                {0.5, 1, true, "100 %"}};
     tt_report report = {0};
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
-        const tt_finding finding = {.has_use = true, .use = rows[i].use, .margin = rows[i].margin, .holds = rows[i].holds};
+        const tt_finding finding = {
+            .has_use = true, .use = rows[i].use, .margin = rows[i].margin, .holds = rows[i].holds};
         assert_string_equal(tt_say_margin(&report, &finding), rows[i].said);
     }
     assert_string_equal(tt_say_margin(&report, &(tt_finding){.has_use = false}), "none");
@@ -71,8 +87,8 @@ static void checks_have_words(void **state)
     }
 }
 
-/* Worst of all by head. Strength: A = 1.35 weight, B = weight + 1.5 wind, each with heavy (1200) and
- * light (900) weight. */
+/* Worst of all by head. Strength: A = 1.35 weight, B = weight + 1.5 wind, each with heavy (1200)
+ * and light (900) weight. */
 static void worst_of_all(void **state)
 {
     (void)state;
@@ -100,8 +116,9 @@ static void worst_of_all(void **state)
 
 int main(void)
 {
-    const struct CMUnitTest tests[] = {cmocka_unit_test(use_rounds_up), cmocka_unit_test(margin_rounds_down),
-                                       cmocka_unit_test(bearings_count_as_a_wind_does),
-                                       cmocka_unit_test(checks_have_words), cmocka_unit_test(worst_of_all)};
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(use_rounds_up), cmocka_unit_test(margin_rounds_down),
+        cmocka_unit_test(bearings_count_as_a_wind_does), cmocka_unit_test(checks_have_words),
+        cmocka_unit_test(worst_of_all)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

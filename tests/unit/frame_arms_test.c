@@ -190,6 +190,24 @@ static void the_free_direction_is_named(void **unused)
     }
 }
 
+/* A bar inside a body strains nothing, and its rounding must not pass for a support. */
+static void a_bar_inside_a_body_holds_nothing(void **unused)
+{
+    (void)unused;
+    tt_frame *frame = with_spots();
+    tt_frame_fault fault;
+    const bool pinned[TT_SIX] = {true, true, true, false, false, false};
+    for (size_t i = 0; i + 1 < SPOTS; i++) {
+        assert_true(tt_frame_add_arm(frame, i, i + 1));
+        bar_between(frame, i, i + 1, &rod);
+    }
+    assert_true(tt_frame_hold(frame, 2, pinned));
+    assert_int_equal(tt_frame_prepare(frame, &fault), TT_E_MECHANISM);
+    assert_int_equal(fault.node, 2);
+    assert_true(fault.direction >= 3);
+    tt_frame_free(frame);
+}
+
 static void a_slope_does_not_hide_it(void **unused)
 {
     (void)unused;
@@ -251,6 +269,7 @@ int main(void)
         cmocka_unit_test(loose_part_is_named),
         cmocka_unit_test(pinned_mast_falls),
         cmocka_unit_test(the_free_direction_is_named),
+        cmocka_unit_test(a_bar_inside_a_body_holds_nothing),
         cmocka_unit_test(a_slope_does_not_hide_it),
         cmocka_unit_test(sections_without_stiffness_are_refused),
         cmocka_unit_test(all_held),

@@ -105,7 +105,8 @@ static void carets_and_hints(void **state)
         {"piece: P\nbronze: {wall: 60 furlong}\n", 2, 19, 7, "mm"},
         {"piece: P\nbronze: {wal: 6 mm}\n", 2, 10, 3, "did you mean `wall`?"},
         {"piece: P\nunits: mm\nlimbs: {leg: [[toe, 0, 0, 0, 90], [hip, 0, 0, 600, 90]]}\n"
-         "stands: [{at: tow, held: fixed}]\n", 4, 15, 3, "did you mean `toe`?"},
+         "stands: [{at: tow, held: fixed}]\n",
+         4, 15, 3, "did you mean `toe`?"},
         {"piece: P\nstands: [{at: tow, held: pined}]\n", 2, 26, 5, "it reads: fixed, pinned"},
     };
     for (size_t i = 0; i < sizeof cases / sizeof *cases; i++) {
@@ -140,8 +141,8 @@ static void warns(const char *text, unsigned number, unsigned line)
     tt_diags_free(diags);
 }
 
-#define LEG(rows, rest)                                                                     \
-    "piece: P\nunits: mm\nbronze: {alloy: C87300, wall: 5}\nlimbs:\n  leg:\n" rows          \
+#define LEG(rows, rest)                                                                            \
+    "piece: P\nunits: mm\nbronze: {alloy: C87300, wall: 5}\nlimbs:\n  leg:\n" rows                 \
     "stands: [{at: toe, held: fixed}]\n" rest
 #define PLAIN "    - [toe, 0, 0, 0, 150]\n    - [hip, 0, 0, 620, 200]\n"
 
@@ -152,11 +153,14 @@ static void warnings(void **state)
     (void)state;
     warns(LEG(PLAIN, ""), 0, 0);
     warns(LEG("    - [toe, 0, 0, 0, 9, 9]\n    - [hip, 0, 0, 620, 9, 9]\n", ""), 1406, 7);
-    warns(LEG("    - [toe, 0, 0, 0, 60, 40]\n    - [hip, 0, 0, 620, 60, 40]\n", "faces: [1, 0, 2.5]\n"),
+    warns(LEG("    - [toe, 0, 0, 0, 60, 40]\n    - [hip, 0, 0, 620, 60, 40]\n",
+              "faces: [1, 0, 2.5]\n"),
           1409, 7);
-    warns(LEG("    - [toe, 0, 0, 0, 60, 40]\n    - [hip, 0, 0, 620, 60, 40]\n", "faces: [1, 0, 2]\n"),
-          0, 0);
-    warns(LEG("    - [toe, 0, 0, 0, 60, 60]\n    - [hip, 0, 0, 620, 60, 60]\n", "faces: [1, 0, 2.5]\n"),
+    warns(
+        LEG("    - [toe, 0, 0, 0, 60, 40]\n    - [hip, 0, 0, 620, 60, 40]\n", "faces: [1, 0, 2]\n"),
+        0, 0);
+    warns(LEG("    - [toe, 0, 0, 0, 60, 60]\n    - [hip, 0, 0, 620, 60, 60]\n",
+              "faces: [1, 0, 2.5]\n"),
           0, 0);
     warns(LEG(PLAIN, "site:\n  wind: {basic_speed: 41 m/s, terrain: 0}\n"), 1105, 10);
     warns(LEG(PLAIN, "site:\n  wind: {basic_speed: 40 m/s, terrain: 0}\n"), 0, 0);

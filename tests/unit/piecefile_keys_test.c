@@ -3,9 +3,9 @@
 #include "pieces.h"
 
 static const tt_map *const maps[] = {
-    &tt_root_map,     &tt_scale_map,   &tt_units_map, &tt_material_map, &tt_bronze_map,
-    &tt_armature_map, &tt_limb_map,    &tt_segment_map, &tt_outline_map, &tt_member_map,
-    &tt_drag_map,     &tt_lump_map,    &tt_stand_map, &tt_site_map,     &tt_wind_map,
+    &tt_root_map,     &tt_scale_map,       &tt_units_map,   &tt_material_map, &tt_bronze_map,
+    &tt_armature_map, &tt_limb_map,        &tt_segment_map, &tt_outline_map,  &tt_member_map,
+    &tt_drag_map,     &tt_lump_map,        &tt_stand_map,   &tt_site_map,     &tt_wind_map,
     &tt_load_map,     &tt_combination_map, &tt_limits_map};
 enum { MAPS = sizeof maps / sizeof *maps };
 
@@ -82,12 +82,28 @@ static void check_defaults(const tt_piece *piece, const char *const *keys)
 static void defaults(void **state)
 {
     (void)state;
-    static const char *const eu[] = {
-        "site/wind/orography", "site/wind/direction_factor", "site/wind/season_factor",
-        "site/wind/air", "site/base_height", "site/damping", "site/indoors", "site/public",
-        "bronze/wall", "limits/use", "basis", "edition", "risk", "faces", "scale",
-        "bronze/surface", "bronze/extra", "bronze/casting_quality", "armature/loss",
-        "armature/wall_factor", "bronze/inspection", NULL};
+    static const char *const eu[] = {"site/wind/orography",
+                                     "site/wind/direction_factor",
+                                     "site/wind/season_factor",
+                                     "site/wind/air",
+                                     "site/base_height",
+                                     "site/damping",
+                                     "site/indoors",
+                                     "site/public",
+                                     "bronze/wall",
+                                     "limits/use",
+                                     "basis",
+                                     "edition",
+                                     "risk",
+                                     "faces",
+                                     "scale",
+                                     "bronze/surface",
+                                     "bronze/extra",
+                                     "bronze/casting_quality",
+                                     "armature/loss",
+                                     "armature/wall_factor",
+                                     "bronze/inspection",
+                                     NULL};
     tt_piece *piece = tt_test_piece("tests/pieces/heron.yaml", NULL);
     check_defaults(piece, eu);
     assert_near(piece->site.damping.is, 0.02, 1e-15);
@@ -108,9 +124,9 @@ static void defaults(void **state)
     tt_piece_free(piece);
 }
 
-#define LEG(head)                                                                           \
-    "piece: P\nunits: mm\nbronze: {alloy: C87300, wall: 5}\n" head                          \
-    "limbs:\n  leg:\n    rows: [[toe, 0, 0, 0, 150], [hip, 0, 0, 620, 200]]\n"              \
+#define LEG(head)                                                                                  \
+    "piece: P\nunits: mm\nbronze: {alloy: C87300, wall: 5}\n" head                                 \
+    "limbs:\n  leg:\n    rows: [[toe, 0, 0, 0, 150], [hip, 0, 0, 620, 200]]\n"                     \
     "    armature: {tube: [33.7, 4]}\nstands: [{at: toe, held: fixed}]\n"
 
 static void loss(const char *text, double expected)
@@ -135,15 +151,26 @@ static void rust(void **state)
 static void bare(void **state)
 {
     (void)state;
-    static const char *const keys[] = {"site/base_height", "site/damping", "site/indoors",
-                                       "site/public", "limits/use", "basis", "edition", "risk",
-                                       "faces", "scale", "armature/loss", "armature/wall_factor",
+    static const char *const keys[] = {"site/base_height",
+                                       "site/damping",
+                                       "site/indoors",
+                                       "site/public",
+                                       "limits/use",
+                                       "basis",
+                                       "edition",
+                                       "risk",
+                                       "faces",
+                                       "scale",
+                                       "armature/loss",
+                                       "armature/wall_factor",
                                        NULL};
-    tt_piece *piece = tt_test_piece_of("piece: P\nunits: mm\narmature: {grade: \"1.4404\"}\n"
-                                       "limbs:\n  leg:\n    rows: [[toe, 0, 0, 0], [hip, 0, 0, 620]]\n"
-                                       "    armature: {bar: 20}\n"
-                                       "stands: [{at: toe, held: fixed}]\n"
-                                       "site: {wind: {is: none, because: \"a hall\"}}\n", NULL);
+    tt_piece *piece =
+        tt_test_piece_of("piece: P\nunits: mm\narmature: {grade: \"1.4404\"}\n"
+                         "limbs:\n  leg:\n    rows: [[toe, 0, 0, 0], [hip, 0, 0, 620]]\n"
+                         "    armature: {bar: 20}\n"
+                         "stands: [{at: toe, held: fixed}]\n"
+                         "site: {wind: {is: none, because: \"a hall\"}}\n",
+                         NULL);
     check_defaults(piece, keys);
     assert_true(piece->site.wind.ruled_out);
     assert_string_equal(piece->site.wind.none_because, "a hall");

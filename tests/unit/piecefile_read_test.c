@@ -192,8 +192,7 @@ static void lumps_and_stands(void **state)
     assert_near(fish->drag, 1.3, 1e-15);
     assert_near(fish->inertia[1], 0.2, 1e-15);
     const double density = tt_metal_named("C87300", TT_CAST)->fact[TT_P_DENSITY].value;
-    near_given(&cape->mass, 0.36 * 0.005 * density, 0.36 * 0.004 * density,
-               0.36 * 0.007 * density);
+    near_given(&cape->mass, 0.36 * 0.005 * density, 0.36 * 0.004 * density, 0.36 * 0.007 * density);
     assert_near(cape->drag, 0, 0);
     assert_int_equal(every->stands.n, 2);
     assert_int_equal(every->stands.at[0].held, TT_HELD_FIXED);
@@ -313,12 +312,17 @@ static void inches(void **state)
 
 int main(void)
 {
-    const struct CMUnitTest tests[] = {
-        cmocka_unit_test(head),          cmocka_unit_test(places),
-        cmocka_unit_test(limb_segments), cmocka_unit_test(what_a_limb_says),
-        cmocka_unit_test(long_form),     cmocka_unit_test(armature),
-        cmocka_unit_test(lumps_and_stands), cmocka_unit_test(site_and_limits),
-        cmocka_unit_test(loads_and_combinations), cmocka_unit_test(few_defaults),
-        cmocka_unit_test(maquette),      cmocka_unit_test(inches)};
+    const struct CMUnitTest tests[] = {cmocka_unit_test(head),
+                                       cmocka_unit_test(places),
+                                       cmocka_unit_test(limb_segments),
+                                       cmocka_unit_test(what_a_limb_says),
+                                       cmocka_unit_test(long_form),
+                                       cmocka_unit_test(armature),
+                                       cmocka_unit_test(lumps_and_stands),
+                                       cmocka_unit_test(site_and_limits),
+                                       cmocka_unit_test(loads_and_combinations),
+                                       cmocka_unit_test(few_defaults),
+                                       cmocka_unit_test(maquette),
+                                       cmocka_unit_test(inches)};
     return cmocka_run_group_tests(tests, open_every, close_every);
 }

@@ -142,9 +142,9 @@ static void wrong_scale(const char *scale, unsigned number)
     char *text = tt_test_text(file);
     tt_diags *diags = tt_diags_new(0);
     tt_piece *piece = NULL;
-    assert_int_equal(tt_piece_read(file, text, strlen(text), &(tt_changes){.scale = scale}, diags,
-                                   &piece),
-                     TT_E_INPUT);
+    assert_int_equal(
+        tt_piece_read(file, text, strlen(text), &(tt_changes){.scale = scale}, diags, &piece),
+        TT_E_INPUT);
     assert_int_equal(tt_diags_count(diags), 1);
     assert_string_equal(tt_diags_at(diags, 0)->file, "--scale");
     assert_int_equal(tt_diags_at(diags, 0)->number, number);
@@ -166,10 +166,12 @@ static void scale(void **state)
 
 int main(void)
 {
-    const struct CMUnitTest tests[] = {
-        cmocka_unit_test(values_of_the_file), cmocka_unit_test(segments),
-        cmocka_unit_test(lists),              cmocka_unit_test(limbs),
-        cmocka_unit_test(several_and_escapes), cmocka_unit_test(wrong_options),
-        cmocka_unit_test(scale)};
+    const struct CMUnitTest tests[] = {cmocka_unit_test(values_of_the_file),
+                                       cmocka_unit_test(segments),
+                                       cmocka_unit_test(lists),
+                                       cmocka_unit_test(limbs),
+                                       cmocka_unit_test(several_and_escapes),
+                                       cmocka_unit_test(wrong_options),
+                                       cmocka_unit_test(scale)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

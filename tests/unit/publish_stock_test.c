@@ -1,4 +1,5 @@
-/* The built-in tables in print: every row is there, every figure carries a source that is listed. */
+/* The built-in tables in print: every row is there, every figure carries a source that is listed.
+ */
 #include "base/text.h"
 #include "catalogue/catalogue.h"
 #include "tiptoe/report.h"
@@ -29,7 +30,8 @@ static void the_list_counts_every_row(void **state)
     (void)state;
     tt_text out = {0};
     size_t listed = 0;
-    for (const char *line = strchr(stock(NULL, NULL, &out), '\n'); line; line = strchr(line + 1, '\n')) {
+    for (const char *line = strchr(stock(NULL, NULL, &out), '\n'); line;
+         line = strchr(line + 1, '\n')) {
         char name[16];
         size_t rows;
         if (sscanf(line + 1, "%15s %zu", name, &rows) == 2) listed += rows;
@@ -89,7 +91,9 @@ static void a_row_whole(void **state)
     for (size_t i = 0; i < tt_metals_count(); i++) {
         forms += tt_metals_at(i)->kind == TT_STEEL && strcmp(tt_metals_at(i)->name, "1.4301") == 0;
     }
-    for (const char *at = strstr(stock("steels", "1.4301", &out), "Yield is "); at; at = strstr(at + 1, "Yield is ")) printed++;
+    for (const char *at = strstr(stock("steels", "1.4301", &out), "Yield is "); at;
+         at = strstr(at + 1, "Yield is "))
+        printed++;
     assert_true(forms > 1);
     assert_int_equal(printed, forms);
     tt_text_clear(&out);
@@ -98,8 +102,11 @@ static void a_row_whole(void **state)
 static void unknown_names_get_the_nearest(void **state)
 {
     (void)state;
-    static const char *const asked[][3] = {{"alloys", "C87330", "C87300"}, {"stels", NULL, "steels"}, {"gold", NULL, "lists the tables"},
-                                           {"tubes", "no such tube", "tiptoe stock tubes lists them"}};
+    static const char *const asked[][3] = {
+        {"alloys", "C87330", "C87300"},
+        {"stels", NULL, "steels"},
+        {"gold", NULL, "lists the tables"},
+        {"tubes", "no such tube", "tiptoe stock tubes lists them"}};
     for (size_t i = 0; i < 4; i++) {
         tt_text out = {0};
         tt_diags *diags = tt_diags_new(0);

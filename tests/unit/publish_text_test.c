@@ -17,8 +17,10 @@ static int gather(void *user, const char *bytes, size_t n)
     (void)user;
     for (size_t i = 0; i < n && got_n + 1 < sizeof got; i++) {
         const bool blank = isspace((unsigned char)bytes[i]) != 0;
-        if (!blank) got[got_n++] = bytes[i];
-        else if (got_n && got[got_n - 1] != ' ') got[got_n++] = ' ';
+        if (!blank)
+            got[got_n++] = bytes[i];
+        else if (got_n && got[got_n - 1] != ' ')
+            got[got_n++] = ' ';
     }
     got[got_n] = '\0';
     return 0;
@@ -61,9 +63,17 @@ static void sections_stand_in_their_order(void **state)
     fixture f;
     fixture_open(&f);
     write_it(&f, NULL);
-    static const char *const order[] = {"tiptoe check: Post with a Knee", "What was checked holds", "Weight and balance",
-                                        "The tightest places", "Sway", "Forces on the ground", "Not checked",
-                                        "Does not apply", "Defaults used", "Cautions", NULL};
+    static const char *const order[] = {"tiptoe check: Post with a Knee",
+                                        "What was checked holds",
+                                        "Weight and balance",
+                                        "The tightest places",
+                                        "Sway",
+                                        "Forces on the ground",
+                                        "Not checked",
+                                        "Does not apply",
+                                        "Defaults used",
+                                        "Cautions",
+                                        NULL};
     has_in_order(order);
     fixture_close(&f);
 }
@@ -74,7 +84,8 @@ static void the_verdict_in_one_sentence(void **state)
     fixture f;
     fixture_open(&f);
     write_it(&f, NULL);
-    has("What was checked holds; 1 thing was not. Tightest at foot, strength of the bronze: use 83 % under B "
+    has("What was checked holds; 1 thing was not. Tightest at foot, strength of the bronze: use 83 "
+        "% under B "
         "(heavy weight, together), margin 20 %.");
     has_not("A default decides");
     f.a.verdict = TT_HOLDS;
@@ -87,12 +98,14 @@ static void the_verdict_in_one_sentence(void **state)
     f.finding[0].use = 1.0001;
     f.finding[0].margin = 1 / 1.0001 - 1;
     write_it(&f, NULL);
-    has("Falls short: at foot, strength of the bronze: use 101 % under B (heavy weight, together), margin -1 %.");
+    has("Falls short: at foot, strength of the bronze: use 101 % under B (heavy weight, together), "
+        "margin -1 %.");
     has("Besides, 1 thing was not checked.");
     f.finding[0].has_use = false;
     f.finding[0].why = "there is no strength";
     write_it(&f, NULL);
-    has("Falls short: at foot, strength of the bronze under B (heavy weight, together): there is no strength.");
+    has("Falls short: at foot, strength of the bronze under B (heavy weight, together): there is "
+        "no strength.");
     f.a.verdict = TT_NOT_CHECKED;
     f.a.governing = TT_NONE;
     f.a.findings.list.n = 0;
@@ -108,11 +121,15 @@ static void weight_and_centre(void **state)
     fixture f;
     fixture_open(&f);
     write_it(&f, NULL);
-    has("Weight 100 kg, by the spread of the bronze 90.0 kg to 120 kg: bronze 60.0 kg, armature 30.0 kg, lumps 10.0 kg.");
+    has("Weight 100 kg, by the spread of the bronze 90.0 kg to 120 kg: bronze 60.0 kg, armature "
+        "30.0 kg, lumps 10.0 kg.");
     /* 50 mm at scale 2 are 25 mm of the maquette. */
-    has("Centre of mass at x = 50.0 mm (25.0 mm on the maquette), y = -20.0 mm (-10.0 mm on the maquette)");
-    has("stands over the sole, 30.0 mm (15.0 mm on the maquette) inside the nearest edge, which lies towards 270 deg");
-    has("Told, not judged: not held down, it would need 150 % of what its weight restores against tipping, under B.");
+    has("Centre of mass at x = 50.0 mm (25.0 mm on the maquette), y = -20.0 mm (-10.0 mm on the "
+        "maquette)");
+    has("stands over the sole, 30.0 mm (15.0 mm on the maquette) inside the nearest edge, which "
+        "lies towards 270 deg");
+    has("Told, not judged: not held down, it would need 150 % of what its weight restores against "
+        "tipping, under B.");
     has_not("limit of");
     f.piece->scale = 1.0;
     f.piece->limits.has_mass = true;
@@ -140,7 +157,8 @@ static void sway_and_reactions(void **state)
     write_it(&f, NULL);
     has("Sways most at crown: 2.00 mm level, under S (armature alone).");
     /* Faces +x; 0.9 of 75 kg that can move, of 100 kg in all: 67.5 %, of which 8 in 9 along x. */
-    has("In the softer carry model (armature alone): It sways forward 2.1 times a second, carrying 68 % of the weight.");
+    has("In the softer carry model (armature alone): It sways forward 2.1 times a second, carrying "
+        "68 % of the weight.");
     has("In the stiffer one the lowest is 3.5 times a second.");
     has("foot strength 1.62 kN 0 N 150 N 120 N.m 7.50 N.m");
     has_not("foot equilibrium");
@@ -159,11 +177,15 @@ static void what_is_missing_and_where_values_come_from(void **state)
     fixture f;
     fixture_open(&f);
     write_it(&f, NULL);
-    static const char *const order[] = {
-        "what passes between bronze and armature, at knee: nobody described it. Demand 12.0 N.m. Give: attach.",
-        "shaking by hand, the whole piece: it can be shaken. Told only: the verdict does not hang on it.",
-        "balance: it is held down.", "Values with a reason", "bronze/wall: 6 mm (the foundry says so)",
-        "site/damping: 0.02 (nobody measured it)", NULL};
+    static const char *const order[] = {"what passes between bronze and armature, at knee: nobody "
+                                        "described it. Demand 12.0 N.m. Give: attach.",
+                                        "shaking by hand, the whole piece: it can be shaken. Told "
+                                        "only: the verdict does not hang on it.",
+                                        "balance: it is held down.",
+                                        "Values with a reason",
+                                        "bronze/wall: 6 mm (the foundry says so)",
+                                        "site/damping: 0.02 (nobody measured it)",
+                                        NULL};
     has_in_order(order);
     has_not("height: 2 m");
     has_not("Changed on the command line");
@@ -211,7 +233,8 @@ static bool says(const char *word)
 {
     const size_t n = strlen(word);
     for (const char *at = strstr(got, word); at; at = strstr(at + 1, word)) {
-        if ((at == got || !isalpha((unsigned char)at[-1])) && !isalpha((unsigned char)at[n])) return true;
+        if ((at == got || !isalpha((unsigned char)at[-1])) && !isalpha((unsigned char)at[n]))
+            return true;
     }
     return false;
 }
@@ -219,8 +242,9 @@ static bool says(const char *word)
 static void never_these_words(void **state)
 {
     (void)state;
-    static const char *const words[] = {"safe", "Safe", "unsafe", "pass", "passes", "fail", "fails", "failed", "OK", "ok",
-                                        "approved", "unity", "\342\234\223", "\342\234\227"};
+    static const char *const words[] = {
+        "safe",   "Safe", "unsafe", "pass",     "passes", "fail",         "fails",
+        "failed", "OK",   "ok",     "approved", "unity",  "\342\234\223", "\342\234\227"};
     fixture f;
     fixture_open(&f);
     write_it(&f, &(tt_text_options){.steps = 1});
@@ -249,6 +273,27 @@ static void a_sink_that_stops(void **state)
     fixture_open(&f);
     assert_int_equal(tt_write_text(&f.a, NULL, stop, NULL), TT_E_WRITE);
     assert_int_equal(tt_write_json(&f.a, stop, NULL), TT_E_WRITE);
+    fixture_close(&f);
+}
+
+static void a_number_that_is_none_stops_it(void **state)
+{
+    (void)state;
+    fixture f;
+    fixture_open(&f);
+    double *const spots[] = {&f.model.centre[TT_NOMINAL].x, &f.finding[0].use,  &f.finding[0].demand,
+                             &f.finding[0].margin,          &f.step[0].value,   &f.unchecked[1].demand,
+                             &f.a.balance.edge_distance,    &f.model.weight[0].bronze};
+    for (size_t i = 0; i < sizeof spots / sizeof *spots; i++) {
+        const double before = *spots[i];
+        *spots[i] = NAN;
+        got_n = 0;
+        assert_int_equal(tt_write_text(&f.a, &(tt_text_options){.steps = 1}, gather, NULL),
+                         TT_E_NOT_FINITE);
+        assert_int_equal(got_n, 0);
+        *spots[i] = before;
+    }
+    write_it(&f, NULL);
     fixture_close(&f);
 }
 
@@ -303,11 +348,15 @@ static void each_refusal_of_memory(void **state)
 
 int main(void)
 {
-    const struct CMUnitTest tests[] = {
-        cmocka_unit_test(sections_stand_in_their_order), cmocka_unit_test(the_verdict_in_one_sentence),
-        cmocka_unit_test(weight_and_centre), cmocka_unit_test(sway_and_reactions),
-        cmocka_unit_test(what_is_missing_and_where_values_come_from), cmocka_unit_test(steps_when_asked_for),
-        cmocka_unit_test(cautions_are_always_there), cmocka_unit_test(never_these_words),
-        cmocka_unit_test(a_sink_that_stops), cmocka_unit_test(each_refusal_of_memory)};
+    const struct CMUnitTest tests[] = {cmocka_unit_test(sections_stand_in_their_order),
+                                       cmocka_unit_test(the_verdict_in_one_sentence),
+                                       cmocka_unit_test(weight_and_centre),
+                                       cmocka_unit_test(sway_and_reactions),
+                                       cmocka_unit_test(what_is_missing_and_where_values_come_from),
+                                       cmocka_unit_test(steps_when_asked_for),
+                                       cmocka_unit_test(cautions_are_always_there),
+                                       cmocka_unit_test(never_these_words),
+                                       cmocka_unit_test(a_sink_that_stops), cmocka_unit_test(a_number_that_is_none_stops_it),
+                                       cmocka_unit_test(each_refusal_of_memory)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -7,7 +7,8 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* ---- numbers ---------------------------------------------------------------------------------- */
+/* ---- numbers ----------------------------------------------------------------------------------
+ */
 
 static void number_is(double value, const char *expected)
 {
@@ -32,7 +33,8 @@ static void the_fewest_digits_that_read_back(void **state)
     assert_false(tt_record_number(-INFINITY, text));
 }
 
-/* 15 digits at least, 17 at most, and 15 or 16 only when they suffice: for a spread of bit patterns. */
+/* 15 digits at least, 17 at most, and 15 or 16 only when they suffice: for a spread of bit
+ * patterns. */
 static void any_double_reads_back(void **state)
 {
     (void)state;
@@ -61,8 +63,11 @@ static void any_double_reads_back(void **state)
 static void the_locale_has_no_say(void **state)
 {
     (void)state;
-    static const char *const rows[][2] = {{"0,25", "0.25"}, {"-1,5e-07", "-1.5e-07"}, {"3\331\25314", "3.14"},
-                                          {"1.5", "1.5"}, {"12e+20", "12e+20"}};
+    static const char *const rows[][2] = {{"0,25", "0.25"},
+                                          {"-1,5e-07", "-1.5e-07"},
+                                          {"3\331\25314", "3.14"},
+                                          {"1.5", "1.5"},
+                                          {"12e+20", "12e+20"}};
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
         char text[32];
         snprintf(text, sizeof text, "%s", rows[i][0]);
@@ -71,7 +76,8 @@ static void the_locale_has_no_say(void **state)
     }
 }
 
-/* ---- the result ------------------------------------------------------------------------------- */
+/* ---- the result -------------------------------------------------------------------------------
+ */
 
 static cJSON *result_of(const fixture *f)
 {
@@ -90,7 +96,8 @@ static const cJSON *at(const cJSON *from, const char *path)
     for (const char *rest = path; from && *rest;) {
         const size_t n = strcspn(rest, "/");
         snprintf(word, sizeof word, "%.*s", (int)n, rest);
-        from = cJSON_IsArray(from) ? cJSON_GetArrayItem(from, atoi(word)) : cJSON_GetObjectItemCaseSensitive(from, word);
+        from = cJSON_IsArray(from) ? cJSON_GetArrayItem(from, atoi(word))
+                                   : cJSON_GetObjectItemCaseSensitive(from, word);
         rest += rest[n] ? n + 1 : n;
     }
     if (!from) print_error("no %s\n", path);
@@ -101,7 +108,8 @@ static const cJSON *at(const cJSON *from, const char *path)
 static void is_number(const cJSON *from, const char *path, double expected)
 {
     assert_true(cJSON_IsNumber(at(from, path)));
-    tt_close(at(from, path)->valuedouble, expected, 1e-12 * fabs(expected), path, __FILE__, __LINE__);
+    tt_close(at(from, path)->valuedouble, expected, 1e-12 * fabs(expected), path, __FILE__,
+             __LINE__);
 }
 
 static void is_text(const cJSON *from, const char *path, const char *expected)
@@ -127,7 +135,8 @@ static void keys_are(const cJSON *object, const char *keys)
     size_t seen = 0;
     for (const char *rest = keys; *rest; rest += strspn(rest, " "), seen++) {
         const size_t n = strcspn(rest, " ");
-        while (child && (strlen(child->string) != n || strncmp(child->string, rest, n) != 0)) child = child->next;
+        while (child && (strlen(child->string) != n || strncmp(child->string, rest, n) != 0))
+            child = child->next;
         if (!child) print_error("not there, or not in its order: %.*s\n", (int)n, rest);
         assert_non_null(child);
         rest += n;
@@ -141,8 +150,10 @@ static void keys_of_the_contract(void **state)
     fixture f;
     fixture_open(&f);
     cJSON *r = result_of(&f);
-    keys_are(r, "schema program input piece revision basis edition scale verdict decided_by_default governing mass "
-                "centre_of_mass_m balance sections models actions checks not_checked not_applicable defaults remedies "
+    keys_are(r, "schema program input piece revision basis edition scale verdict "
+                "decided_by_default governing mass "
+                "centre_of_mass_m balance sections models actions checks not_checked "
+                "not_applicable defaults remedies "
                 "matters proof cautions");
     keys_are(at(r, "input"), "file sha256 set");
     keys_are(at(r, "governing"), "check where segment x combination model use margin");
@@ -154,11 +165,14 @@ static void keys_of_the_contract(void **state)
     keys_are(at(r, "models/0/cases/0"), "name reactions displacements forces");
     keys_are(at(r, "models/0/cases/0/reactions/0"), "at force_N moment_Nm");
     keys_are(at(r, "models/0/cases/0/displacements/0"), "at move_m turn_rad");
-    keys_are(at(r, "models/0/cases/0/forces/0"), "segment x axial_N shear_y_N shear_z_N torsion_Nm moment_y_Nm moment_z_Nm");
-    keys_are(at(r, "models/0/combinations/0"), "name level sum second_order reactions displacements forces");
+    keys_are(at(r, "models/0/cases/0/forces/0"),
+             "segment x axial_N shear_y_N shear_z_N torsion_Nm moment_y_Nm moment_z_Nm");
+    keys_are(at(r, "models/0/combinations/0"),
+             "name level sum second_order reactions displacements forces");
     keys_are(at(r, "models/0/modes/0"), "frequency_Hz mass_fraction shape");
     keys_are(at(r, "actions"), "wind earthquake people");
-    keys_are(at(r, "checks/0"), "check where segment x combination model demand resistance unit use margin holds assumes steps");
+    keys_are(at(r, "checks/0"), "check where segment x combination model demand resistance unit "
+                                "use margin holds assumes steps");
     keys_are(at(r, "checks/0/steps/0"), "symbol formula numbers value unit source read");
     keys_are(at(r, "not_checked/0"), "check where needed why give demand");
     keys_are(at(r, "not_applicable/0"), "check why");
@@ -220,7 +234,9 @@ static void cases_loads_together_and_modes(void **state)
     cJSON *r = result_of(&f);
     has_count(r, "models", 2);
     has_count(r, "models/0/cases", F_CASES);
-    for (int i = 0; i < F_CASES; i++) assert_string_equal(at(cJSON_GetArrayItem(at(r, "models/1/cases"), i), "name")->valuestring, names[i]);
+    for (int i = 0; i < F_CASES; i++)
+        assert_string_equal(at(cJSON_GetArrayItem(at(r, "models/1/cases"), i), "name")->valuestring,
+                            names[i]);
     has_count(r, "models/0/cases/0/displacements", F_POINTS);
     has_count(r, "models/0/cases/0/forces", F_CUTS);
     is_number(r, "models/0/cases/3/displacements/2/move_m/0", 0.002);
@@ -236,7 +252,8 @@ static void cases_loads_together_and_modes(void **state)
     is_number(r, "models/1/combinations/1/sum/weight", 1);
     is_number(r, "models/1/combinations/1/sum/wind 90", 1.5); /* 1.0 and 0.5 of the same case */
     is_number(r, "models/1/combinations/1/reactions/0/force_N/0", -150);
-    is_number(r, "models/1/combinations/1/forces/1/axial_N", -21 - 1.5 * 41); /* heavy weight: case 1 */
+    is_number(r, "models/1/combinations/1/forces/1/axial_N",
+              -21 - 1.5 * 41);                                        /* heavy weight: case 1 */
     is_number(r, "models/0/modes/0/mass_fraction/0", 0.8 * 75 / 100); /* of the whole mass */
     is_number(r, "models/0/modes/0/shape/2/move_m/0", 1);
     has_count(r, "combination_list", 4);
@@ -289,8 +306,9 @@ static void a_number_that_is_none_stops_it(void **state)
     (void)state;
     fixture f;
     fixture_open(&f);
-    double *const spots[] = {&f.model.centre[TT_NOMINAL].x, &f.finding[0].use, &f.step[0].value, &f.forces[1][3][2].n,
-                             &f.a.proof.energy, &f.mode[0].frequency};
+    double *const spots[] = {
+        &f.model.centre[TT_NOMINAL].x, &f.finding[0].use, &f.step[0].value,
+        &f.forces[1][3][2].n,          &f.a.proof.energy, &f.mode[0].frequency};
     for (size_t i = 0; i < sizeof spots / sizeof *spots; i++) {
         for (int k = 0; k < 2; k++) {
             const double before = *spots[i];
@@ -323,11 +341,14 @@ static void the_same_bytes_again(void **state)
 
 int main(void)
 {
-    const struct CMUnitTest tests[] = {
-        cmocka_unit_test(the_fewest_digits_that_read_back), cmocka_unit_test(any_double_reads_back),
-        cmocka_unit_test(the_locale_has_no_say), cmocka_unit_test(keys_of_the_contract),
-        cmocka_unit_test(head_mass_and_balance), cmocka_unit_test(cases_loads_together_and_modes),
-        cmocka_unit_test(checks_and_what_is_missing), cmocka_unit_test(a_number_that_is_none_stops_it),
-        cmocka_unit_test(the_same_bytes_again)};
+    const struct CMUnitTest tests[] = {cmocka_unit_test(the_fewest_digits_that_read_back),
+                                       cmocka_unit_test(any_double_reads_back),
+                                       cmocka_unit_test(the_locale_has_no_say),
+                                       cmocka_unit_test(keys_of_the_contract),
+                                       cmocka_unit_test(head_mass_and_balance),
+                                       cmocka_unit_test(cases_loads_together_and_modes),
+                                       cmocka_unit_test(checks_and_what_is_missing),
+                                       cmocka_unit_test(a_number_that_is_none_stops_it),
+                                       cmocka_unit_test(the_same_bytes_again)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -35,10 +35,13 @@ static void bold_only_when_asked(void **state)
     tt_report_run(&report, false, "Holds; tightest ");
     tt_report_run(&report, true, "at the knee");
     tt_report_run(&report, false, ", use 83 %.");
-    assert_string_equal(written(&report, 96, false, &out), "Holds; tightest at the knee, use 83 %.\n");
-    assert_string_equal(written(&report, 96, true, &out), "Holds; tightest \033[1mat the knee\033[0m, use 83 %.\n");
+    assert_string_equal(written(&report, 96, false, &out),
+                        "Holds; tightest at the knee, use 83 %.\n");
+    assert_string_equal(written(&report, 96, true, &out),
+                        "Holds; tightest \033[1mat the knee\033[0m, use 83 %.\n");
     /* The marks take no room: the first line is exactly 28 wide. */
-    assert_string_equal(written(&report, 28, true, &out), "Holds; tightest \033[1mat the knee\033[0m,\nuse 83 %.\n");
+    assert_string_equal(written(&report, 28, true, &out),
+                        "Holds; tightest \033[1mat the knee\033[0m,\nuse 83 %.\n");
     tt_report_clear(&report);
     tt_text_clear(&out);
 }
@@ -50,7 +53,8 @@ static void columns_align_by_characters(void **state)
     tt_report report = {0};
     tt_text out = {0};
     tt_report_table(&report, columns, 2);
-    tt_report_row(&report, (const char *const[]){"K\303\266nigin", "5 %"}); /* 7 characters, 8 bytes */
+    tt_report_row(&report,
+                  (const char *const[]){"K\303\266nigin", "5 %"}); /* 7 characters, 8 bytes */
     tt_report_row(&report, (const char *const[]){"ankle", "120 %"});
     assert_string_equal(written(&report, 96, false, &out), "where      use\n"
                                                            "-------  -----\n"
@@ -104,7 +108,8 @@ static void headings_lists_and_the_room_between(void **state)
     tt_report_list(&report, TT_BLOCK_CAUTIONS);
     tt_report_item(&report, "one two");
     tt_report_item(&report, "three");
-    assert_string_equal(written(&report, 6, false, &out), "A\n=\nb\n\nCC\n--\n- one\n  two\n- three\n");
+    assert_string_equal(written(&report, 6, false, &out),
+                        "A\n=\nb\n\nCC\n--\n- one\n  two\n- three\n");
     tt_report_clear(&report);
     tt_text_clear(&out);
 }
@@ -120,13 +125,12 @@ static void a_document_that_is_not_whole_is_refused(void **state)
 
 int main(void)
 {
-    const struct CMUnitTest tests[] = {
-        cmocka_unit_test(words_wrap_and_numbers_keep_their_unit),
-        cmocka_unit_test(bold_only_when_asked),
-        cmocka_unit_test(columns_align_by_characters),
-        cmocka_unit_test(a_wide_table_wraps_its_left_columns),
-        cmocka_unit_test(a_line_of_calculation),
-        cmocka_unit_test(headings_lists_and_the_room_between),
-        cmocka_unit_test(a_document_that_is_not_whole_is_refused)};
+    const struct CMUnitTest tests[] = {cmocka_unit_test(words_wrap_and_numbers_keep_their_unit),
+                                       cmocka_unit_test(bold_only_when_asked),
+                                       cmocka_unit_test(columns_align_by_characters),
+                                       cmocka_unit_test(a_wide_table_wraps_its_left_columns),
+                                       cmocka_unit_test(a_line_of_calculation),
+                                       cmocka_unit_test(headings_lists_and_the_room_between),
+                                       cmocka_unit_test(a_document_that_is_not_whole_is_refused)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
