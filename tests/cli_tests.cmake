@@ -1,4 +1,5 @@
-# Of the command line: its cases, and the manual page against the table of options.
+# Of the command line: its cases, the manual page against the table of options, the JSON result of
+# the examples against its schema.
 if(TARGET tiptoe)
   add_test(NAME cli_cases COMMAND sh ${CMAKE_CURRENT_SOURCE_DIR}/cli/run $<TARGET_FILE:tiptoe>)
   add_test(NAME cli_manual COMMAND ${CMAKE_COMMAND} -DTIPTOE=$<TARGET_FILE:tiptoe>
@@ -6,5 +7,19 @@ if(TARGET tiptoe)
   find_program(MANDOC mandoc)
   if(TARGET manual AND MANDOC)
     add_test(NAME cli_manual_lint COMMAND ${MANDOC} -T lint -W error ${CMAKE_BINARY_DIR}/tiptoe.1)
+  endif()
+  find_package(Python3 COMPONENTS Interpreter)
+  if(Python3_FOUND)
+    execute_process(COMMAND ${Python3_EXECUTABLE} -c "import jsonschema"
+      RESULT_VARIABLE no_jsonschema OUTPUT_QUIET ERROR_QUIET)
+  endif()
+  if(Python3_FOUND AND NOT no_jsonschema)
+    file(GLOB pieces CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/examples/*.yaml
+      ${CMAKE_CURRENT_SOURCE_DIR}/cli/text-on-stdout/piece.yaml)
+    add_test(NAME cli_result_schema COMMAND ${Python3_EXECUTABLE}
+      ${CMAKE_CURRENT_SOURCE_DIR}/meta/result_schema.py $<TARGET_FILE:tiptoe>
+      ${CMAKE_SOURCE_DIR}/docs/result.schema.json ${pieces})
+  else()
+    message(STATUS "test cli_result_schema waits for python3 with jsonschema")
   endif()
 endif()

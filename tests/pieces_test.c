@@ -1,6 +1,7 @@
 /* tests/pieces_test.c - whole piece files against closed forms, tables of the reference and a second
  * route: tests/cases/piece/ (every *.case). A case says in `solve` the piece file, in `in set`
- * what changes in it (as --set does), and expects numbers at paths of its JSON result (run_piece.h). */
+ * what changes in it (as --set does; '_' for a blank in the value), and expects numbers at paths of its
+ * JSON result (run_piece.h). */
 #include "cases.h"
 #include "run_piece.h"
 
@@ -10,23 +11,33 @@ static struct {
     cJSON *tree;
 } last;
 
+/* A change of the file: behind its '=' a '_' stands for a blank. */
+static void blanks(char *change)
+{
+    char *value = strchr(change, '=');
+    assert_non_null(value);
+    for (char *c = value; *c; c++) *c = *c == '_' ? ' ' : *c;
+}
+
 static void ask(const test_case *c)
 {
+    static char change[CASE_ITEMS][CASE_WORD];
     const char *set[CASE_ITEMS];
     char asked[2 * CASE_LINE], path[2 * CASE_LINE];
-    size_t sets = 0;
     int n = snprintf(asked, sizeof asked, "%s", c->solve);
     for (int i = 0; i < c->ins; i++) {
         assert_string_equal(c->in[i].name, "set");
-        set[sets++] = c->in[i].word;
-        n += snprintf(asked + n, sizeof asked - (size_t)n, " %s", c->in[i].word);
+        memcpy(change[i], c->in[i].word, CASE_WORD);
+        blanks(change[i]);
+        set[i] = change[i];
+        n += snprintf(asked + n, sizeof asked - (size_t)n, " %s", change[i]);
         assert_true((size_t)n < sizeof asked);
     }
     if (last.tree && strcmp(asked, last.asked) == 0) return;
     snprintf(path, sizeof path, "%s/tests/pieces/%s", TT_ROOT, c->solve);
     run_text text = run_file(path);
     cJSON_Delete(last.tree);
-    last.tree = run_piece(c->solve, text.at, &(tt_changes){.set = set, .sets = sets});
+    last.tree = run_piece(c->solve, text.at, &(tt_changes){.set = set, .sets = (size_t)c->ins});
     memcpy(last.asked, asked, sizeof asked);
     free(text.at);
 }

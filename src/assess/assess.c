@@ -76,8 +76,9 @@ static tt_status load(tt_assessment *a)
 
 static tt_status judge(tt_assessment *a)
 {
-    const tt_check_input in = {a->piece, a->model, a->basis, &a->actions, &a->combinations, &a->solution};
-    tt_status status = TT_OK;
+    double *scratch = tt_pool_take(&a->pool, a->actions.cases.n, sizeof *scratch);
+    const tt_check_input in = {a->piece, a->model, a->basis, &a->actions, &a->combinations, &a->solution, scratch};
+    tt_status status = scratch ? TT_OK : TT_E_NOMEM;
     for (size_t i = 0; i < tt_checks_count() && status == TT_OK; i++) {
         status = tt_checks_at(i)->run(&in, &a->findings);
     }

@@ -55,6 +55,7 @@ typedef struct {
     const tt_actions *actions;
     const tt_combinations *combinations;
     const tt_solution *solution;
+    double *scratch; /* [cases], for whoever is at work */
 } tt_check_input;
 
 typedef struct {

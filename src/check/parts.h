@@ -24,23 +24,32 @@ typedef struct {
     tt_forces whole; /* section forces of the cut */
 } tt_loaded_cut;
 
-/** use of a part at a loaded cut; negative where the part is not asked there. INFINITY where there
- *  is a demand and no resistance. */
-typedef double tt_use_fn(const tt_loaded_cut *at);
+/** How a part of a cut is judged. */
+typedef struct {
+    /** Stress from what the part must take of at->whole, Pa: a norm of the section forces (stress of
+     *  a sum is at most the sum of stresses), so that it may be bounded case by case. Negative where
+     *  the part is not asked at that cut in that carry model. */
+    double (*stress)(const tt_loaded_cut *at);
+    /** Use under that stress: never falls when the stress rises; INFINITY without a resistance. */
+    double (*use)(const tt_loaded_cut *at, double stress);
+} tt_judged_part;
 
 /** The worst of a segment: over cuts, both carry models, combinations of the accepted levels,
- *  heavy and light weight; then one parabola step between the worst cut and its neighbours. */
+ *  heavy and light weight; then one parabola step between the worst cut and its neighbours. What
+ *  cannot be worse than what was seen at the same cut, by the sum of its cases' stresses, is passed
+ *  over: the worst is that of all. */
 typedef struct {
     bool any;
     double use;
     tt_cut cut; /* a copy: it may lie between the model's cuts */
+    size_t nearest; /* the model's cut that it is, or came from */
     int carry, pattern;
     const tt_combination *together;
     tt_forces whole;
 } tt_worst;
 
 tt_worst tt_worst_of(const tt_check_input *in, size_t segment, const bool levels[TT_LEVELS],
-                     tt_use_fn *use_at);
+                     const tt_judged_part *part);
 
 /** The share of a part in the section forces (N, Vy, Vz, T, My, Mz). */
 tt_forces tt_shared(const tt_forces *whole, const double share[6]);

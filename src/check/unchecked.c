@@ -134,7 +134,7 @@ static bool transfer(const tt_check_input *in, tt_findings *out)
             if (armature_goes_on(in->piece, s, point)) continue;
             const size_t cut = end ? in->model->first_cut[s + 1] - 1 : in->model->first_cut[s];
             const tt_unchecked entry = {.check = "transfer", .where = in->piece->points.at[point].name,
-                                        .why = "the armature ends here and what it carries must pass to the bronze through welds or pins that nobody described; the bending moment alone is the demand told",
+                                        .why = "the armature ends here and what it carries has to go over to the bronze through welds or pins that nobody described; the bending moment alone is the demand told",
                                         .needed = true, .has_demand = true,
                                         .demand = moment_at(in, cut), .unit = "N.m"};
             if (!tt_unchecked_add(out, entry)) return false;

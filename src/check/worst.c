@@ -3,69 +3,107 @@
 
 #include <math.h>
 
-static void look(const tt_loaded_cut *at, tt_use_fn *use_at, const tt_combination *together, int pattern,
-                 tt_worst *worst)
+typedef struct {
+    const tt_check_input *in;
+    const tt_judged_part *part;
+    const bool *levels;
+    tt_worst worst;
+} search;
+
+static double use_under(const search *s, const tt_loaded_cut *at, double *stress)
 {
-    const double use = use_at(at);
-    if (use < 0.0 || (worst->any && use <= worst->use)) return;
-    *worst = (tt_worst){.any = true, .use = use, .cut = *at->cut, .carry = at->carry,
-                        .pattern = pattern, .together = together, .whole = at->whole};
+    *stress = s->part->stress(at);
+    return *stress < 0.0 ? -1.0 : s->part->use(at, *stress);
 }
 
-static void look_along(const tt_check_input *in, size_t segment, const tt_combination *together,
-                       int carry, int pattern, tt_use_fn *use_at, tt_worst *worst, size_t *worst_cut)
+static void keep(search *s, const tt_loaded_cut *at, double use, size_t nearest, int pattern, const tt_combination *together)
 {
-    for (size_t c = in->model->first_cut[segment]; c < in->model->first_cut[segment + 1]; c++) {
-        const tt_loaded_cut at = {in, &in->model->cuts.at[c], carry,
-                                  tt_superpose(in->solution, carry, together, pattern, c)};
-        const double before = worst->any ? worst->use : -1.0;
-        look(&at, use_at, together, pattern, worst);
-        if (worst->any && worst->use > before) *worst_cut = c;
+    if (use < 0.0 || (s->worst.any && use <= s->worst.use)) return;
+    s->worst = (tt_worst){.any = true, .use = use, .cut = *at->cut, .nearest = nearest, .carry = at->carry,
+                          .pattern = pattern, .together = together, .whole = at->whole};
+}
+
+/* Stress of each unit case by itself at a cut; false where the part is not asked. */
+static bool unit_stresses(const search *s, size_t cut, int carry, double *stress)
+{
+    const tt_check_input *in = s->in;
+    for (size_t i = 0; i < in->actions->cases.n; i++) {
+        const tt_loaded_cut at = {in, &in->model->cuts.at[cut], carry, in->solution->answer[carry][i].cut[cut]};
+        stress[i] = s->part->stress(&at);
+        if (stress[i] < 0.0) return false;
+    }
+    return true;
+}
+
+static double bound_of(const tt_combination *together, int pattern, const double *stress)
+{
+    double bound = fabs(together->weight) * stress[pattern];
+    for (size_t i = 0; i < together->parts; i++) {
+        bound += fabs(together->part[i].factor) * stress[together->part[i].acting];
+    }
+    return bound;
+}
+
+/* One cut in one carry model: combinations whose bound is not above the stress seen are passed over. */
+static void search_cut(search *s, size_t cut, int carry, double *unit)
+{
+    const tt_check_input *in = s->in;
+    if (!unit_stresses(s, cut, carry, unit)) return;
+    double seen = -1.0;
+    for (size_t i = 0; i < in->combinations->n; i++) {
+        const tt_combination *together = &in->combinations->at[i];
+        if (!s->levels[together->level]) continue;
+        for (int pattern = TT_HEAVY; pattern <= TT_LIGHT; pattern++) {
+            if (bound_of(together, pattern, unit) * (1.0 + 1e-12) <= seen) continue;
+            const tt_loaded_cut at = {in, &in->model->cuts.at[cut], carry,
+                                      tt_superpose(in->solution, carry, together, pattern, cut)};
+            double stress;
+            const double use = use_under(s, &at, &stress);
+            seen = fmax(seen, stress);
+            keep(s, &at, use, cut, pattern, together);
+        }
     }
 }
 
-static double use_of(const tt_check_input *in, const tt_worst *worst, size_t c, tt_use_fn *use_at)
+static double use_at(const search *s, size_t cut)
 {
-    const tt_loaded_cut at = {in, &in->model->cuts.at[c], worst->carry,
-                              tt_superpose(in->solution, worst->carry, worst->together, worst->pattern, c)};
-    return use_at(&at);
+    const tt_check_input *in = s->in;
+    const tt_loaded_cut at = {in, &in->model->cuts.at[cut], s->worst.carry,
+                              tt_superpose(in->solution, s->worst.carry, s->worst.together, s->worst.pattern, cut)};
+    double stress;
+    return use_under(s, &at, &stress);
 }
 
 /* A parabola through the worst cut and its neighbours: its top is looked at as one more cut. */
-static void step_between(const tt_check_input *in, size_t c, tt_use_fn *use_at, tt_worst *worst)
+static void step_between(search *s, size_t segment)
 {
-    const size_t segment = worst->cut.segment;
+    const tt_check_input *in = s->in;
+    const size_t c = s->worst.nearest;
     if (c == in->model->first_cut[segment] || c + 1 == in->model->first_cut[segment + 1]) return;
     const tt_cut *cut = &in->model->cuts.at[c];
     const double h0 = cut[0].x - cut[-1].x, h1 = cut[1].x - cut[0].x;
-    const double s0 = (worst->use - use_of(in, worst, c - 1, use_at)) / h0;
-    const double s1 = (use_of(in, worst, c + 1, use_at) - worst->use) / h1;
-    const double bend = (s1 - s0) / (h0 + h1);
-    if (!(bend < 0.0) || !isfinite(bend)) return;
-    const double slope = s0 + bend * h0; /* at the worst cut */
+    const double s0 = (s->worst.use - use_at(s, c - 1)) / h0, s1 = (use_at(s, c + 1) - s->worst.use) / h1;
+    const double bend = (s1 - s0) / (h0 + h1), slope = s0 + bend * h0; /* at the worst cut */
+    if (!(bend < 0.0) || !isfinite(slope)) return;
     const double x = cut->x - slope / (2.0 * bend);
     if (!(x > cut[-1].x && x < cut[1].x)) return;
+    const tt_worst from = s->worst;
     const tt_cut between = tt_model_cut_at(in->model, segment, x);
-    const tt_loaded_cut at = {in, &between, worst->carry,
-                              tt_superpose_at(in->model, in->actions, in->solution, worst->carry,
-                                              worst->together, worst->pattern, &between)};
-    look(&at, use_at, worst->together, worst->pattern, worst);
+    const tt_loaded_cut at = {in, &between, from.carry,
+                              tt_superpose_at(in->model, in->actions, in->solution, from.carry,
+                                              from.together, from.pattern, &between)};
+    double stress;
+    const double use = use_under(s, &at, &stress);
+    keep(s, &at, use, c, from.pattern, from.together);
 }
 
 tt_worst tt_worst_of(const tt_check_input *in, size_t segment, const bool levels[TT_LEVELS],
-                     tt_use_fn *use_at)
+                     const tt_judged_part *part)
 {
-    tt_worst worst = {.any = false};
-    size_t worst_cut = 0;
-    for (size_t i = 0; i < in->combinations->n; i++) {
-        const tt_combination *together = &in->combinations->at[i];
-        if (!levels[together->level]) continue;
-        for (int carry = 0; carry < TT_MODELS; carry++) {
-            for (int pattern = TT_HEAVY; pattern <= TT_LIGHT; pattern++) {
-                look_along(in, segment, together, carry, pattern, use_at, &worst, &worst_cut);
-            }
-        }
+    search s = {.in = in, .part = part, .levels = levels};
+    for (size_t c = in->model->first_cut[segment]; c < in->model->first_cut[segment + 1]; c++) {
+        for (int carry = 0; carry < TT_MODELS; carry++) search_cut(&s, c, carry, in->scratch);
     }
-    if (worst.any && isfinite(worst.use)) step_between(in, worst_cut, use_at, &worst);
-    return worst;
+    if (s.worst.any && isfinite(s.worst.use)) step_between(&s, segment);
+    return s.worst;
 }

@@ -30,14 +30,21 @@ static tt_given quality(tt_reader *reader, const tt_given *said)
     return *at_large;
 }
 
+/* What is missing is told once, at `bronze` where there is one. */
+static const tt_node *where(const tt_reader *reader, const tt_draft *draft)
+{
+    const tt_node *head = tt_tree_find(reader->root, "bronze");
+    return head ? head : draft->node;
+}
+
 static size_t alloy(tt_reader *reader, const tt_draft *draft)
 {
     const tt_said_metal *said = &draft->said.alloy;
     if (!said->said) said = &reader->bronze.said.alloy;
     if (said->said) return said->metal;
     if (!reader->no_alloy_told)
-        tt_wrong_key(reader, TT_D_NO_ALLOY, draft->node, "bronze: {alloy: C87300, wall: 5 mm}",
-                     "bronze without an alloy");
+        tt_wrong_key(reader, TT_D_NO_ALLOY, where(reader, draft),
+                     "bronze: {alloy: C87300, wall: 5 mm}", "bronze without an alloy");
     reader->no_alloy_told = true;
     return TT_NONE;
 }
@@ -64,7 +71,7 @@ static void wall(tt_reader *reader, const tt_draft *draft, tt_segment *segment)
         closes(reader, draft, segment);
     else if (!reader->no_wall_told) {
         reader->no_wall_told = true;
-        tt_wrong_key(reader, TT_D_KEY_MISSING, draft->node,
+        tt_wrong_key(reader, TT_D_KEY_MISSING, where(reader, draft),
                      "for example: bronze: {alloy: C87300, wall: 5 mm}; or solid: yes",
                      "the bronze of `%.80s` has no wall", draft->name);
     }

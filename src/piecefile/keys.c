@@ -132,8 +132,8 @@ static const tt_key metal[] = {
     {"alloy", TT_KEY_OWN, offsetof(tt_said, alloy), .read = tt_read_alloy,
      .doc = "alloy of the bronze, from the table or own", .example = "alloy: C87300"},
     {"wall", TT_KEY_SPREAD, offsetof(tt_said, wall), A_LENGTH, SIZE, A_SPREAD,
-     .doc = "thickness of the bronze; without spread 0.8 to 1.25 of it",
-     .example = "wall: {is: 5 mm, low: 4 mm, high: 7 mm}"},
+     .doc = "thickness of the bronze: 5 mm or {is, low, high}; without spread 0.8 to 1.25 of it",
+     .example = "wall: 5 mm"},
     {"surface", TT_KEY_SPREAD, offsetof(tt_said, surface), TT_Q_PURE, 1, 5, .otherwise = "1.15",
      .why = "texture adds skin: assumption of this program",
      .doc = "true surface over the smooth outline; weight only", .example = "surface: 1.15"},
@@ -252,7 +252,7 @@ const tt_map tt_drag_map = {"wind of a segment", COUNTED(drag), NULL};
 
 /* ---- quantities in lists ---- */
 
-const tt_key tt_coordinate = {"a place", TT_KEY_NUMBER, A_LENGTH,
+const tt_key tt_coordinate = {"x, y, z", TT_KEY_NUMBER, A_LENGTH,
                               ROOM,      .power = 1,    .example = "[toe, 0, 0, 620 mm, 46 mm]"};
 const tt_key tt_row_girth = {"girth", TT_KEY_NUMBER, A_LENGTH,
                              SIZE,    .power = 1,    .example = "[toe, 0, 0, 0, 46 mm]"};

@@ -38,7 +38,7 @@ typedef enum { TT_ANY_BASIS, TT_EU, TT_US } tt_key_basis;
 /** Reads the value of a key into its field; problems go to the reader's diagnostics. */
 typedef void tt_key_read(tt_reader *reader, const tt_node *node, const tt_key *key, void *field);
 
-struct tt_key {
+struct tt_key { // NOLINT(clang-analyzer-optin.performance.Padding): in the order of writing
     const char *name;
     tt_key_kind kind;
     size_t offset;      /* of the field in the record */

@@ -131,7 +131,7 @@ static bool is_wind(const char *name)
 {
     if (strcmp(name, "wind") == 0) return true;
     if (strncmp(name, "wind ", 5) != 0) return false;
-    char again[16];
+    char again[24];
     for (int angle = 0; angle < 360; angle += 10) {
         snprintf(again, sizeof again, "wind %d", angle);
         if (strcmp(again, name) == 0) return true;
@@ -209,7 +209,7 @@ void tt_read_combinations(tt_reader *reader, const tt_node *node, const tt_key *
         tt_enter(reader, name && name->kind == TT_SCALAR ? name->text : "combination");
         read_combination(reader, entry, key->map, &combination);
         for (size_t j = 0; j < piece->combinations.n; j++)
-            if (combination.name && combination.name[0] &&
+            if (name && combination.name &&
                 strcmp(piece->combinations.at[j].name, combination.name) == 0)
                 tt_wrong(reader, TT_D_NAME_TWICE, name, "give it another name",
                          "there is a combination named `%.60s` already", combination.name);

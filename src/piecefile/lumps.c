@@ -76,7 +76,7 @@ void tt_read_lumps(tt_reader *reader, const tt_node *node, const tt_key *key, vo
         if (entry->kind == TT_MAPPING) lump_mass(reader, entry, &lump);
         lump_drag(reader, entry, &lump);
         lump_inertia(reader, entry, &lump);
-        if (lump.name && lump.name[0] && taken(reader, lump.name))
+        if (name && lump.name && taken(reader, lump.name))
             tt_wrong(reader, TT_D_NAME_TWICE, name, "give it another name",
                      "there is a lump named `%.60s` already", lump.name);
         if (!tt_list_push(&reader->piece->lumps, lump)) reader->no_memory = true;
@@ -148,7 +148,7 @@ void tt_read_stands(tt_reader *reader, const tt_node *node, const tt_key *key, v
         tt_walk(reader, entry, key->map, &stand);
         read_held(reader, entry, tt_key_named(key->map, "held"), &stand);
         if (sole) read_sole(reader, sole, tt_key_named(key->map, "sole"), &stand);
-        if (held_already(reader->piece, stand.at))
+        if (at && held_already(reader->piece, stand.at))
             tt_wrong(reader, TT_D_NAME_TWICE, at, "keep one of the two",
                      "this place has a stand already");
         if (stand.at == TT_NONE) reader->holes = true;

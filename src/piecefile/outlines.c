@@ -29,7 +29,7 @@ static tt_outline girth(tt_reader *reader, const tt_node *node, const tt_node *d
     const double deep = depth ? tt_take_number(reader, depth, row("depth")) : 0;
     if (!isfinite(around) || !isfinite(deep)) return outline;
     if (!tt_outline_of_girth(around, deep, &outline))
-        tt_wrong(reader, TT_D_RANGE, depth, "a girth is more than twice the depth",
+        tt_wrong(reader, TT_D_RANGE, depth ? depth : node, "a girth is more than twice the depth",
                  "no ellipse has this girth and this depth");
     return outline;
 }

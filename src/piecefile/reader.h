@@ -179,10 +179,11 @@ bool tt_is_word(const tt_node *node, const char *word);
 
 /* ---- walk.c: maps by their table ------------------------------------------------------------- */
 
-/** Reads a map: unknown and unread keys are told, the others read in the order of the table. */
+/** Reads a map: unknown and unread keys are told, the others read in the order of the table, where
+ *  there is a record to read into. */
 void tt_walk(tt_reader *reader, const tt_node *node, const tt_map *map, void *record);
 /** Puts the default of a key that is not in the map (which may be NULL) into the record. */
-void tt_default(tt_reader *reader, const tt_node *node, const tt_map *map, const char *key,
+void tt_default(tt_reader *reader, const tt_node *node, const tt_map *map, const char *name,
                 void *record);
 
 /* ---- names ----------------------------------------------------------------------------------- */

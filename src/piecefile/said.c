@@ -2,8 +2,9 @@
  * what is said at large; wind of a segment; rules inside one map. */
 #include "piecefile/reader.h"
 
-#define BEST_UNSAID 0.8 /* casting_quality that needs no reason: decision for the shell at large   \
-                         */
+#define BEST_UNSAID                                                                                \
+    0.8 /* casting_quality that needs no reason: decision for the shell at large                   \
+         */
 
 static void given_over(tt_given *under, const tt_given *over)
 {

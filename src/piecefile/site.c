@@ -2,8 +2,9 @@
 #include "piecefile/reader.h"
 
 #define FAST_EU 40.0 /* m/s; a faster ten-minute mean is likely a gust: decision 9 of ours */
-#define SLOW_US (85 * 0.44704) /* m/s, 85 mph; a slower gust is likely a mean or a service speed   \
-                                */
+#define SLOW_US                                                                                    \
+    (85 * 0.44704) /* m/s, 85 mph; a slower gust is likely a mean or a service speed               \
+                    */
 
 static const char *const wind_keys[] = {"orography", "direction_factor", "season_factor", "air",
                                         "kd",        "elevation"};

@@ -166,10 +166,12 @@ static void spread(tt_reader *reader, const tt_node *node, const tt_key *key, tt
     const tt_node *low = tt_tree_find(node, "low"), *high = tt_tree_find(node, "high");
     if (low) out->low = scalar(reader, low, key);
     if (high) out->high = scalar(reader, high, key);
-    if (out->low > out->is || out->high < out->is)
-        tt_wrong(reader, TT_D_SPREAD, out->low > out->is ? low : high,
-                 "low must not be above `is`, high not below it", "the spread of `%s` misses it",
-                 key->name);
+    const tt_node *wrong = low && out->low > out->is     ? low
+                           : high && out->high < out->is ? high
+                                                         : NULL;
+    if (wrong)
+        tt_wrong(reader, TT_D_SPREAD, wrong, "low must not be above `is`, high not below it",
+                 "the spread of `%s` misses it", key->name);
 }
 
 /* A wall of which no more is known: decision of this program, once among the origins. */

@@ -11,14 +11,15 @@ static const char *const yes_no[] = {"no", "yes", NULL};
 
 const tt_key *tt_key_named(const tt_map *map, const char *name)
 {
-    for (; map; map = map->also)
-        for (size_t i = 0; i < map->n; i++)
-            if (strcmp(map->key[i].name, name) == 0) return &map->key[i];
+    for (const tt_map *part = map; part; part = part->also)
+        for (size_t i = 0; i < part->n; i++)
+            if (strcmp(part->key[i].name, name) == 0) return &part->key[i];
     return NULL;
 }
 
 static void tell_unknown(tt_reader *reader, const tt_node *child, const tt_map *map)
 {
+    const char *title = map->title;
     tt_near near = tt_near_to(child->key);
     tt_text all = {0};
     tt_text_put(&all, "its keys are");
@@ -29,7 +30,7 @@ static void tell_unknown(tt_reader *reader, const tt_node *child, const tt_map *
             tt_text_format(&all, "%s %s", all.n > 12 ? "," : "", part->key[i].name);
         }
     tt_wrong_key(reader, TT_D_KEY_UNKNOWN, child, tt_near_words(&near, tt_text_of(&all)),
-                 "`%.60s` is not a key of %s", child->key, map->title);
+                 "`%.60s` is not a key of %s", child->key, title);
     tt_text_clear(&all);
 }
 
@@ -68,7 +69,7 @@ static bool count(tt_reader *reader, const tt_node *node, const tt_key *key, int
 
 static void take(tt_reader *reader, const tt_node *node, const tt_key *key, void *record)
 {
-    void *field = record ? (char *)record + key->offset : NULL;
+    void *field = (char *)record + key->offset;
     int word;
     switch (key->kind) {
     case TT_KEY_TEXT:
@@ -159,7 +160,7 @@ void tt_walk(tt_reader *reader, const tt_node *node, const tt_map *map, void *re
             const tt_node *child = tt_tree_find(node, key->name);
             if (!child) {
                 missing(reader, node, key, map);
-            } else if (!other_basis(reader, child, key)) {
+            } else if (record && !other_basis(reader, child, key)) {
                 tt_enter(reader, key->name);
                 take(reader, child, key, record);
                 tt_leave(reader);

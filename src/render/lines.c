@@ -75,6 +75,7 @@ void tt_lines_write(tt_text *out, const char *text, const char *lead, const tt_t
     const size_t width = style->width > indent ? style->width - indent : 1;
     tt_text_put(out, lead);
     const char *at = blanks_end(text);
+    if (!*at) tt_text_put(out, "\n");
     while (*at) {
         const char *next;
         tt_line_write(out, at, tt_line_fit(at, width, &next), style);

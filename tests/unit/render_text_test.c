@@ -114,6 +114,30 @@ static void headings_lists_and_the_room_between(void **state)
     tt_text_clear(&out);
 }
 
+/* Any width ends, and nothing of the text is lost. */
+static void nothing_is_lost_at_any_width(void **state)
+{
+    (void)state;
+    static const tt_column columns[] = {{"one", TT_LEFT}, {"two", TT_LEFT}, {"use", TT_RIGHT}};
+    const char *text = "a 1 2 3 b\303\266 4.5 mm - 7";
+    tt_report report = {0};
+    tt_text out = {0};
+    tt_report_table(&report, columns, 3);
+    tt_report_row(&report, (const char *const[]){text, "", "1 %"});
+    tt_report_row(&report, (const char *const[]){"", text, ""});
+    tt_report_list(&report, TT_BLOCK_LIST);
+    tt_report_item(&report, "");
+    tt_report_item(&report, text);
+    for (size_t width = 1; width < 60; width++) {
+        size_t letters = 0;
+        for (const char *c = written(&report, width, false, &out); *c; c++) letters += *c == 'b';
+        assert_int_equal(letters, 3);
+        assert_non_null(strstr(tt_text_of(&out), "- \n- a"));
+    }
+    tt_report_clear(&report);
+    tt_text_clear(&out);
+}
+
 static void a_document_that_is_not_whole_is_refused(void **state)
 {
     (void)state;
@@ -131,6 +155,7 @@ int main(void)
                                        cmocka_unit_test(a_wide_table_wraps_its_left_columns),
                                        cmocka_unit_test(a_line_of_calculation),
                                        cmocka_unit_test(headings_lists_and_the_room_between),
+                                       cmocka_unit_test(nothing_is_lost_at_any_width),
                                        cmocka_unit_test(a_document_that_is_not_whole_is_refused)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -19,19 +19,25 @@ static double strength(const tt_check_input *in, size_t index, tt_steps *steps)
     return in->basis->steel_strength(yield->value, metal->fact[TT_P_ULTIMATE].value, metal->stainless, steps);
 }
 
-static double use_at(const tt_loaded_cut *at)
+static double stress_at(const tt_loaded_cut *at)
 {
     if (at->cut->armature.area <= 0.0) return -1.0;
     const tt_forces on = tt_on_armature(at);
-    if (at->cut->armature_weak.area <= 0.0) return INFINITY;
-    const double f = strength(at->in, at->cut->segment, NULL);
-    return tt_section_stress(&at->cut->armature_weak, &on).equivalent / f;
+    return tt_section_stress(&at->cut->armature_weak, &on).equivalent;
 }
+
+static double use_at(const tt_loaded_cut *at, double stress)
+{
+    const double f = strength(at->in, at->cut->segment, NULL);
+    return f > 0.0 ? stress / f : INFINITY;
+}
+
+static const tt_judged_part armature = {stress_at, use_at};
 
 static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *out)
 {
     static const bool levels[TT_LEVELS] = {[TT_STRENGTH] = true, [TT_ACCIDENTAL] = true};
-    const tt_worst worst = tt_worst_of(in, segment, levels, use_at);
+    const tt_worst worst = tt_worst_of(in, segment, levels, &armature);
     if (!worst.any) return TT_OK;
     const tt_loaded_cut at = {in, &worst.cut, worst.carry, worst.whole};
     const tt_forces on = tt_on_armature(&at);

@@ -39,20 +39,28 @@ static double quality(const tt_check_input *in, const tt_cut *cut, double stress
     return stress > use_of_neck * f ? quality_at_neck[in->piece->inspection] : quality_at_large;
 }
 
-static double use_at(const tt_loaded_cut *at)
+/* Not asked where the armature carries everything. */
+static double stress_at(const tt_loaded_cut *at)
 {
     if (at->cut->bronze_weak.area <= 0.0) return -1.0;
+    if (at->carry == TT_ALONE && at->cut->armature.area > 0.0) return -1.0;
     const tt_forces on = tt_on_bronze(at);
-    const double stress = tt_section_stress(&at->cut->bronze_weak, &on).equivalent;
-    if (stress <= 0.0) return at->carry == TT_ALONE && at->cut->armature.area > 0.0 ? -1.0 : 0.0;
+    return tt_section_stress(&at->cut->bronze_weak, &on).equivalent;
+}
+
+static double use_at(const tt_loaded_cut *at, double stress)
+{
+    if (stress <= 0.0) return 0.0;
     const double f = metal_strength(at->in, at->cut, quality(at->in, at->cut, stress), NULL);
     return f > 0.0 ? stress / f : INFINITY;
 }
 
+static const tt_judged_part bronze = {stress_at, use_at};
+
 static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *out)
 {
     static const bool levels[TT_LEVELS] = {[TT_STRENGTH] = true, [TT_ACCIDENTAL] = true};
-    const tt_worst worst = tt_worst_of(in, segment, levels, use_at);
+    const tt_worst worst = tt_worst_of(in, segment, levels, &bronze);
     if (!worst.any) return TT_OK;
     const tt_loaded_cut at = {in, &worst.cut, worst.carry, worst.whole};
     const tt_forces on = tt_on_bronze(&at);

@@ -1,0 +1,107 @@
+/* tests/memory_test.c - every allocation of a whole run refused in turn: read, assess, text, JSON.
+ * The functions of base/alloc.h below are linked in place of the library's own; whatever is refused,
+ * the run ends with TT_E_NOMEM, or well, and gives everything back. */
+#include "run_piece.h"
+
+#include "base/alloc.h"
+
+static struct {
+    size_t asked, refused; /* requests so far; which of them is refused, 0: none */
+    size_t out;            /* blocks taken and not given back */
+} memory;
+
+static bool refuse(void)
+{
+    return ++memory.asked == memory.refused;
+}
+
+void *tt_alloc(size_t n, size_t size)
+{
+    void *block = refuse() ? NULL : calloc(n ? n : 1, size ? size : 1);
+    memory.out += block != NULL;
+    return block;
+}
+
+void *tt_realloc(void *block, size_t n, size_t size)
+{
+    if (refuse()) return NULL;
+    void *moved = realloc(block, n * size ? n * size : 1);
+    memory.out += moved && !block;
+    return moved;
+}
+
+void *tt_free(void *block)
+{
+    memory.out -= block != NULL;
+    free(block);
+    return NULL;
+}
+
+static const char text[] =
+    "piece: Two limbs\n"
+    "units: mm\n"
+    "bronze: {alloy: C87300, wall: 5}\n"
+    "limbs:\n"
+    "  leg: {armature: {tube: [26.9, 2.6]}, rows: [[toe, 0, 0, 0, 60, 52], [hip, 40, 10, 600, 110, 90]]}\n"
+    "  arm: [[hip, 60], [hand, 300, 80, 700, 40]]\n"
+    "lumps: [{name: ball, at: hand, mass: 1 kg, wind_area: 0.01 m2}]\n"
+    "stands: [{at: toe, held: fixed, sole: [[-60, -40], [90, -30], [90, 30], [-60, 40]]}]\n"
+    "site: {wind: {basic_speed: 24 m/s, terrain: II}}\n"
+    "loads: [{case: rope, kind: variable, along: hip-hand, force_per_length: [0, 0, -0.1 kN/m]}]\n"
+    "limits: {mass: 60 kg, sway: 1/100, frequency: 1 Hz, use: 0.9}\n";
+
+static int drop(void *user, const char *bytes, size_t n)
+{
+    size_t *written = user;
+    (void)bytes;
+    *written += n;
+    return 0;
+}
+
+/* The k-th request refused; k = 0: none. */
+static tt_status run(size_t k, size_t *written)
+{
+    memory.asked = 0;
+    memory.refused = k;
+    const tt_text_options options = {.steps = 1};
+    tt_diags *diags = tt_diags_new(0);
+    tt_piece *piece = NULL;
+    tt_assessment *assessment = NULL;
+    tt_status status = diags ? tt_piece_read("two limbs", text, sizeof text - 1, NULL, diags, &piece) : TT_E_NOMEM;
+    if (status == TT_OK) status = tt_assess(piece, diags, &assessment);
+    if (status == TT_OK) status = tt_write_text(assessment, &options, drop, written);
+    if (status == TT_OK) status = tt_write_json(assessment, drop, written);
+    tt_assessment_free(assessment);
+    tt_piece_free(piece);
+    tt_diags_free(diags);
+    return status;
+}
+
+static void every_allocation_refused_in_turn(void **state)
+{
+    (void)state;
+    enum { RUNS = 400 };
+    size_t written = 0;
+    assert_int_equal(run(0, &written), TT_OK);
+    assert_true(written > 10000);
+    assert_int_equal(memory.out, 0);
+    const size_t all = memory.asked;
+    assert_true(all > 100);
+    const size_t step = all / RUNS + 1;
+    size_t refused = 0;
+    for (size_t k = 1; k <= all; k += k < RUNS / 2 ? 1 : step) {
+        const tt_status status = run(k, &(size_t){0});
+        if ((status != TT_E_NOMEM && status != TT_OK) || memory.out != 0)
+            print_error("request %zu of %zu refused: %s, %zu blocks left\n", k, all, tt_status_text(status), memory.out);
+        assert_true(status == TT_E_NOMEM || status == TT_OK);
+        assert_int_equal(memory.out, 0);
+        refused += status == TT_E_NOMEM;
+    }
+    assert_true(refused > 100);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {cmocka_unit_test(every_allocation_refused_in_turn)};
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}
