@@ -25,7 +25,8 @@ void *tt_alloc(size_t n, size_t size)
 void *tt_realloc(void *block, size_t n, size_t size)
 {
     if (refuse()) return NULL;
-    void *moved = realloc(block, n * size ? n * size : 1);
+    const size_t bytes = n * size;
+    void *moved = realloc(block, bytes > 0 ? bytes : 1);
     memory.out += moved && !block;
     return moved;
 }

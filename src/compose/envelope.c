@@ -24,6 +24,16 @@ static void press(tt_press *worst, const double reaction[6])
     worst->twist = worse(worst->twist, fabs(reaction[5]));
 }
 
+/* What is left by rounding where nothing acts: under a thousand-millionth of the weight. */
+static void clear_noise(tt_press *worst, const tt_assessment *a)
+{
+    const double gravity = 9.80665, noise = 1e-9 * gravity * tt_model_mass(a->model, TT_HEAVY);
+    double *const all[] = {&worst->down, &worst->up, &worst->level, &worst->tilt, &worst->twist};
+    for (size_t i = 0; i < sizeof all / sizeof *all; i++) {
+        if (*all[i] < noise) *all[i] = 0.0;
+    }
+}
+
 tt_press tt_press_of(const tt_assessment *a, size_t stand, tt_level level)
 {
     tt_press worst = {0};
@@ -38,6 +48,7 @@ tt_press tt_press_of(const tt_assessment *a, size_t stand, tt_level level)
             press(&worst, reaction);
         }
     }
+    clear_noise(&worst, a);
     return worst;
 }
 

@@ -31,7 +31,10 @@ const char *tt_say_use(tt_report *out, const tt_finding *finding, double allowed
 const char *tt_say_margin(tt_report *out, const tt_finding *finding);
 
 /** "6.10 sup: ... (heavy weight, armature alone)"; "" where no load is in it. */
-const char *tt_say_loads(tt_report *out, const tt_finding *finding);
+const char *tt_say_loads(tt_report *out, const tt_assessment *a, const tt_finding *finding);
+
+/** Do the two carry models differ: is there an armature inside bronze anywhere? */
+bool tt_two_models(const tt_assessment *a);
 
 /** "35 deg" of a level direction, counted as a wind is: 0 towards +x, 90 towards +y. */
 const char *tt_say_bearing(tt_report *out, tt_vec3 way);

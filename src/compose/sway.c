@@ -69,10 +69,14 @@ static void swings(const tt_assessment *a, tt_report *out)
     const int soft = both[TT_ALONE].at[0].frequency <= both[TT_TOGETHER].at[0].frequency
                          ? TT_ALONE
                          : TT_TOGETHER;
+    const bool two = tt_two_models(a);
     tt_report_paragraph(out);
-    tt_report_run(out, false,
-                  tt_report_text(out, "In the softer carry model (%s):", tt_model_name[soft]));
+    if (two) {
+        tt_report_run(out, false,
+                      tt_report_text(out, "In the softer carry model (%s):", tt_model_name[soft]));
+    }
     for (size_t i = 0; i < both[soft].n && i < TOLD; i++) say_mode(a, &both[soft], i, i == 0, out);
+    if (!two) return;
     tt_report_run(out, false,
                   tt_report_text(out, " In the stiffer one the lowest is %s.",
                                  rate(both[TT_MODELS - 1 - soft].at[0].frequency, out)));
@@ -83,10 +87,12 @@ void tt_compose_sway(const tt_assessment *a, tt_report *out)
     const tt_swing worst = tt_swing_of(a);
     tt_report_heading(out, 2, "Sway");
     if (worst.combination) {
-        tt_report_say(out, tt_report_text(out, "Sways most at %s: %s level, under %s (%s).",
+        tt_report_say(out, tt_report_text(out, "Sways most at %s: %s level, under %s%s%s%s.",
                                           a->piece->points.at[worst.point].name,
                                           tt_say(out, worst.move, "m", a->piece->report),
-                                          worst.combination, worst.model));
+                                          worst.combination, tt_two_models(a) ? " (" : "",
+                                          tt_two_models(a) ? worst.model : "",
+                                          tt_two_models(a) ? ")" : ""));
     } else {
         tt_report_say(out, "No place moves level under any loads together of the service level.");
     }

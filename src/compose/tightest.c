@@ -22,14 +22,16 @@ void tt_compose_tightest(const tt_assessment *a, tt_report *out)
                                         {"use", TT_RIGHT},
                                         {"margin", TT_RIGHT}};
     tt_report_heading(out, 2, "The tightest places");
-    tt_report_say(out,
-                  "Each place is judged in the worse of two carry models: the armature alone, and "
-                  "bronze and armature together. Use is demand over resistance; margin is what is "
-                  "allowed over demand, less one.");
+    if (tt_two_models(a)) {
+        tt_report_say(out, "Each place is judged in the worse of two carry models: the armature "
+                           "alone, and bronze and armature together.");
+    }
+    tt_report_say(out, "Use is demand over resistance; margin is what is allowed over demand, "
+                       "less one.");
     tt_report_table(out, columns, sizeof columns / sizeof *columns);
     for (size_t i = 0; i < n && i < TIGHTEST; i++) {
         const tt_finding *finding = &a->findings.list.at[order[i]];
-        const char *const row[] = {finding->where, what(finding, out), tt_say_loads(out, finding),
+        const char *const row[] = {finding->where, what(finding, out), tt_say_loads(out, a, finding),
                                    tt_say_use(out, finding, a->piece->limits.use.is),
                                    tt_say_margin(out, finding)};
         tt_report_row(out, row);
@@ -53,7 +55,7 @@ static void assumptions(const tt_finding *finding, tt_report *out)
 
 static void calculation(const tt_assessment *a, const tt_finding *finding, tt_report *out)
 {
-    const char *loads = tt_say_loads(out, finding);
+    const char *loads = tt_say_loads(out, a, finding);
     tt_report_heading(out, 3, tt_report_text(out, "%s, %s", finding->where, what(finding, out)));
     tt_report_say(out,
                   tt_report_text(out, "%s: demand %s, resistance %s, use %s%s%s.",

@@ -38,7 +38,7 @@ static const char *opening(const tt_assessment *a, tt_report *out)
 static const char *figure(const tt_assessment *a, const tt_finding *finding, tt_report *out)
 {
     const char *what = tt_say_check(finding->check);
-    const char *loads = tt_say_loads(out, finding);
+    const char *loads = tt_say_loads(out, a, finding);
     const char *under = *loads ? " under " : "";
     if (!finding->has_use) {
         return tt_report_text(out, ", %s%s%s: %s.", what, under, loads,

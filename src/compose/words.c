@@ -88,10 +88,22 @@ const char *tt_say_margin(tt_report *out, const tt_finding *finding)
     return tt_report_text(out, "%.0f %%", !finding->holds && percent >= 0.0 ? -1.0 : percent + 0.0);
 }
 
-const char *tt_say_loads(tt_report *out, const tt_finding *finding)
+bool tt_two_models(const tt_assessment *a)
+{
+    for (size_t i = 0; i < a->piece->segments.n; i++) {
+        const tt_segment *segment = &a->piece->segments.at[i];
+        if (segment->armature.form != TT_MEMBER_NONE && segment->alloy != TT_NONE) return true;
+    }
+    return false;
+}
+
+const char *tt_say_loads(tt_report *out, const tt_assessment *a, const tt_finding *finding)
 {
     if (!finding->combination) return "";
     if (!finding->pattern || !finding->model) return finding->combination;
+    if (!tt_two_models(a)) {
+        return tt_report_text(out, "%s (%s weight)", finding->combination, finding->pattern);
+    }
     return tt_report_text(out, "%s (%s weight, %s)", finding->combination, finding->pattern,
                           finding->model);
 }
