@@ -51,8 +51,10 @@ static inline void fixture_piece(fixture *f)
     for (int i = 0; i < F_POINTS; i++) {
         assert_true(tt_list_push(&p->points, (tt_point){.name = names[i], .at = {0, 0, i}}));
     }
+    p->faces = (tt_vec3){1, 0, 0};
     assert_true(tt_list_push(&p->segments,
-                             (tt_segment){.name = "foot-knee", .to = F_KNEE, .faces = {1, 0, 0}}));
+                             (tt_segment){.name = "foot-knee", .to = F_KNEE, .faces = {1, 0, 0},
+                                          .armature = {.form = TT_MEMBER_BAR}}));
     assert_true(tt_list_push(
         &p->segments,
         (tt_segment){.name = "knee-crown", .from = F_KNEE, .to = F_CROWN, .faces = {1, 0, 0}}));

@@ -42,6 +42,7 @@ static const char text[] =
     "piece: Two limbs\n"
     "units: mm\n"
     "bronze: {alloy: C87300, wall: 5}\n"
+    "armature: {grade: \"1.4462\"}\n"
     "limbs:\n"
     "  leg: {armature: {tube: [26.9, 2.6]}, rows: [[toe, 0, 0, 0, 60, 52], [hip, 40, 10, 600, 110, 90]]}\n"
     "  arm: [[hip, 60], [hand, 300, 80, 700, 40]]\n"

@@ -14,6 +14,7 @@ target_compile_options(tt_compile INTERFACE
 target_compile_definitions(tt_compile INTERFACE _POSIX_C_SOURCE=200809L)
 target_include_directories(tt_compile INTERFACE
   ${CMAKE_SOURCE_DIR}/include ${CMAKE_SOURCE_DIR}/src ${CMAKE_BINARY_DIR}/include)
+target_link_libraries(tt_compile INTERFACE m)
 if(TIPTOE_SANITIZE)
   target_compile_options(tt_compile INTERFACE -fsanitize=${TIPTOE_SANITIZE} -fno-sanitize-recover=all -fno-omit-frame-pointer)
   target_link_options(tt_compile INTERFACE -fsanitize=${TIPTOE_SANITIZE})

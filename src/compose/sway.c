@@ -12,18 +12,10 @@ static const char *rate(double frequency, tt_report *out)
     return tt_report_text(out, "%.*f times a second", decimals, frequency);
 }
 
-/* Where the front is, when all segments agree on +x, -x, +y or -y: 0 along x, 1 along y, else -1.
- */
+/* Where the front is: 0 along x, 1 along y, else -1. */
 static int front(const tt_piece *piece)
 {
-    int along = -1;
-    for (size_t i = 0; i < piece->segments.n; i++) {
-        const tt_vec3 f = piece->segments.at[i].faces;
-        const int axis = fabs(f.x) > 0.999 ? 0 : fabs(f.y) > 0.999 ? 1 : -1;
-        if (axis < 0 || (along >= 0 && axis != along)) return -1;
-        along = axis;
-    }
-    return along;
+    return fabs(piece->faces.x) > 0.999 ? 0 : fabs(piece->faces.y) > 0.999 ? 1 : -1;
 }
 
 /* Of a mode's shares of the weight along x, y, z: the words and the share that they carry. */

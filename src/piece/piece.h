@@ -175,6 +175,7 @@ struct tt_piece {
     double scale;
     double height; /* m, given; 0 not given */
     tt_inspection inspection;
+    tt_vec3 faces; /* the front of the whole, unit */
     tt_unit_system report;
 
     TT_LIST(tt_origin) origins; /* [0] is "nowhere" */

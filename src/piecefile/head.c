@@ -177,6 +177,7 @@ void tt_read_front(tt_reader *reader, const tt_node *node, const tt_key *key, vo
 {
     (void)field;
     direction(reader, node, key, &reader->faces);
+    reader->piece->faces = reader->faces;
 }
 
 void tt_read_faces(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)

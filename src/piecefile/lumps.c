@@ -35,16 +35,18 @@ static void lump_mass(tt_reader *reader, const tt_node *node, tt_lump *lump)
                      "a lump lacks `mass` or `skin`");
 }
 
+/* A lump has no outline, so a drag of its own replaces no coefficient and needs no reason. */
 static void lump_drag(tt_reader *reader, const tt_node *node, tt_lump *lump)
 {
     const tt_node *drag = tt_tree_find(node, "drag");
-    if (!drag) return;
-    const tt_key *key = tt_key_named(&tt_lump_map, "drag");
-    const tt_given own = tt_take_given(reader, drag, key);
-    lump->drag = own.is;
-    lump->origin = own.origin;
-    if (!reader->piece->origins.at[own.origin].why)
-        tt_wrong(reader, TT_D_REASON_DUE, drag, key->example, "an own drag needs a reason");
+    if (drag) {
+        const tt_given own = tt_take_given(reader, drag, tt_key_named(&tt_lump_map, "drag"));
+        lump->drag = own.is;
+        lump->origin = own.origin;
+    } else if (lump->wind_area > 0.0) {
+        lump->origin = tt_origin_default(reader, "lumps/drag", reader->us ? "2.0" : "1.8",
+                                         "a body of unknown shape, as for an outline that has no coefficient of its own");
+    }
 }
 
 static void lump_inertia(tt_reader *reader, const tt_node *node, tt_lump *lump)

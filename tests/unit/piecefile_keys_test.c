@@ -91,6 +91,7 @@ static void defaults(void **state)
                                      "site/indoors",
                                      "site/public",
                                      "bronze/wall",
+                                     "lumps/drag",
                                      "limits/use",
                                      "basis",
                                      "edition",
