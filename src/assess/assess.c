@@ -83,6 +83,7 @@ static tt_status judge(tt_assessment *a)
         status = tt_checks_at(i)->run(&in, &a->findings);
     }
     if (status == TT_OK) status = tt_balance_find(&in, &a->pool, &a->balance);
+    if (status == TT_OK) a->sway = tt_sway_find(&in);
     if (status == TT_OK) status = tt_unchecked_find(&in, &a->findings);
     if (status == TT_OK) status = tt_assessment_prove(a);
     if (status == TT_OK) status = tt_assessment_govern(a);

@@ -23,6 +23,7 @@ struct tt_assessment {
     tt_solution solution;
     tt_findings findings;
     tt_balance balance;
+    tt_sway sway;
     tt_proof proof;
     tt_verdict verdict;
     size_t *order;          /* findings from the worst to the least */

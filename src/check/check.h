@@ -72,6 +72,19 @@ const tt_check *tt_checks_at(size_t i);
 /** What a whole judgement needs and this version does not compute, into out->unchecked. */
 tt_status tt_unchecked_find(const tt_check_input *in, tt_findings *out);
 
+/* ---- sway, told or judged ------------------------------------------------------------------------ */
+
+/** The largest level movement of a place under service loads. */
+typedef struct {
+    const tt_combination *together; /* NULL: no service loads */
+    double move;   /* m */
+    double height; /* m, of the piece over (or under) its stand, the furthest place */
+    size_t point;
+    int carry, pattern;
+} tt_sway;
+
+tt_sway tt_sway_find(const tt_check_input *in);
+
 /* ---- balance, told or judged ------------------------------------------------------------------ */
 
 /** Balance over the hull of the soles. */

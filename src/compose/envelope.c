@@ -1,5 +1,5 @@
-/* compose/envelope.c - worst of all: reactions of a stand, and the largest level movement, over
- * loads together, carry models and patterns of weight. N, N.m, m. */
+/* compose/envelope.c - worst of all: reactions of a stand over loads together, carry models and
+ * patterns of weight. N, N.m. */
 #include "compose/parts.h"
 
 #include <math.h>
@@ -49,30 +49,5 @@ tt_press tt_press_of(const tt_assessment *a, size_t stand, tt_level level)
         }
     }
     clear_noise(&worst, a);
-    return worst;
-}
-
-static void swing(const tt_assessment *a, const tt_combination *together, size_t point,
-                  tt_swing *worst)
-{
-    for (int k = 0; k < TT_MODELS * patterns(together); k++) {
-        double move[6];
-        tt_superpose_move(&a->solution, k % TT_MODELS, together, k / TT_MODELS, point, move);
-        const double level = hypot(move[0], move[1]);
-        if (level > worst->move) {
-            *worst = (tt_swing){level, point, together->name, tt_model_name[k % TT_MODELS]};
-        }
-    }
-}
-
-tt_swing tt_swing_of(const tt_assessment *a)
-{
-    tt_swing worst = {0};
-    for (size_t i = 0; i < a->combinations.n; i++) {
-        const tt_combination *together = &a->combinations.at[i];
-        for (size_t p = 0; together->level == TT_SERVICE && p < a->piece->points.n; p++) {
-            swing(a, together, p, &worst);
-        }
-    }
     return worst;
 }

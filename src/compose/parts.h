@@ -50,12 +50,4 @@ typedef struct {
 } tt_press;
 tt_press tt_press_of(const tt_assessment *a, size_t stand, tt_level level);
 
-/** The largest level movement of a named place under loads together of the service level. */
-typedef struct {
-    double move; /* m; 0 when nothing moves or there are no such loads */
-    size_t point;
-    const char *combination, *model;
-} tt_swing;
-tt_swing tt_swing_of(const tt_assessment *a);
-
 #endif

@@ -76,14 +76,14 @@ static void swings(const tt_assessment *a, tt_report *out)
 
 void tt_compose_sway(const tt_assessment *a, tt_report *out)
 {
-    const tt_swing worst = tt_swing_of(a);
+    const tt_sway *worst = &a->sway;
     tt_report_heading(out, 2, "Sway");
-    if (worst.combination) {
+    if (worst->together) {
         tt_report_say(out, tt_report_text(out, "Sways most at %s: %s level, under %s%s%s%s.",
-                                          a->piece->points.at[worst.point].name,
-                                          tt_say(out, worst.move, "m", a->piece->report),
-                                          worst.combination, tt_two_models(a) ? " (" : "",
-                                          tt_two_models(a) ? worst.model : "",
+                                          a->piece->points.at[worst->point].name,
+                                          tt_say(out, worst->move, "m", a->piece->report),
+                                          worst->together->name, tt_two_models(a) ? " (" : "",
+                                          tt_two_models(a) ? tt_model_name[worst->carry] : "",
                                           tt_two_models(a) ? ")" : ""));
     } else {
         tt_report_say(out, "No place moves level under any loads together of the service level.");
