@@ -145,5 +145,8 @@ void tt_finish_segments(tt_reader *reader)
     const tt_node *head = tt_tree_find(reader->root, "bronze");
     if (reader->bronze.said.casting_quality.origin && head && !tt_tree_find(head, "inspection"))
         bronze_default(reader, "inspection");
+    if (reader->bronze.said.casting_quality.origin)
+        tt_origin_default(reader, "seams", "unknown",
+                          "nothing was said of them: judged as the alloy's seams wherever one is possible");
     reader->piece->inspection = (tt_inspection)reader->bronze.inspection;
 }

@@ -104,6 +104,7 @@ static void defaults(void **state)
                                      "armature/loss",
                                      "armature/wall_factor",
                                      "bronze/inspection",
+                                     "seams",
                                      NULL};
     tt_piece *piece = tt_test_piece("tests/pieces/heron.yaml", NULL);
     check_defaults(piece, eu);

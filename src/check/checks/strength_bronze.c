@@ -72,7 +72,9 @@ static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *ou
     tt_finding finding = tt_finding_of(in, name, stress.equivalent, f, "Pa",
                                        "a seam is possible here and this alloy's seams count nothing");
     tt_finding_place(in, out, &worst, &finding);
-    if (!finding.default_key) {
+    if (!finding.has_use) {
+        finding.default_key = "seams"; /* nobody said anything of them: unknown */
+    } else if (!finding.default_key) {
         finding.default_key = tt_default_key(in->piece, in->piece->segments.at[segment].casting_quality.origin);
     }
     finding.assumes = assumes;
