@@ -1,0 +1,10 @@
+# tests/whole/<subject>_test.c: tests of several modules together, on pieces read from text.
+file(GLOB whole CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/whole/*_test.c)
+foreach(test IN LISTS whole)
+  get_filename_component(name ${test} NAME_WE)
+  add_executable(${name} ${test})
+  target_link_libraries(${name} PRIVATE libtiptoe PkgConfig::CMOCKA)
+  target_include_directories(${name} PRIVATE ${CMAKE_CURRENT_SOURCE_DIR})
+  target_compile_definitions(${name} PRIVATE TT_ROOT="${CMAKE_SOURCE_DIR}")
+  add_test(NAME ${name} COMMAND ${name})
+endforeach()
