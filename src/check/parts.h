@@ -65,10 +65,10 @@ tt_forces tt_on_armature(const tt_loaded_cut *at);
 void tt_finding_place(const tt_check_input *in, tt_findings *out, const tt_worst *worst, tt_finding *finding);
 
 /** Lines on the section forces, unit case by unit case, and what a part takes of them. */
-void tt_steps_forces(tt_steps *steps, const tt_check_input *in, const tt_worst *worst, const tt_forces *on_part);
+void tt_steps_forces(tt_steps *steps, const tt_check_input *in, const tt_worst *worst, const tt_forces *on);
 
 /** Lines on the stress of a part. */
-void tt_steps_stress(tt_steps *steps, const tt_section *section, const tt_forces *on_part, const tt_stress *stress);
+void tt_steps_stress(tt_steps *steps, const tt_section *s, const tt_forces *f, const tt_stress *stress);
 
 /** Key of the leading action's magnitude when it is a default; NULL. */
 const char *tt_default_behind(const tt_check_input *in, const tt_worst *worst);

@@ -42,6 +42,8 @@ typedef struct {
     double x;          /* fraction of the segment; 0 just behind `from`, 1 just before `to` */
     size_t bar;
     double bar_x;      /* fraction of the bar */
+    tt_frame_cut on_bar;           /* the same, for the frame */
+    double cos_turn, sin_turn;     /* of its axes against the bar's, about x */
     tt_vec3 at;
     tt_axes axes;
     tt_section bronze;      /* nominal wall: mass, stiffness, shares */
@@ -78,14 +80,14 @@ typedef struct {
 
 /** Builds bars, cuts, weights and both frames, and factors them. On TT_E_MECHANISM the fault names
  *  a node; tt_model_node_words says it in the piece's words. */
-tt_status tt_model_new(const tt_piece *piece, tt_model **model, tt_frame_fault *fault);
+tt_status tt_model_new(const tt_piece *piece, tt_model **out, tt_frame_fault *fault);
 tt_model *tt_model_free(tt_model *model);
 
 /** "the beak", or "toe-hock, 120 mm from toe"; in the pool. */
 const char *tt_model_node_words(const tt_model *model, tt_pool *pool, size_t node);
 
 /** A cut anywhere along a segment (marks for seam and neck are not set). */
-tt_cut tt_model_cut_at(const tt_model *model, size_t segment, double x);
+tt_cut tt_model_cut_at(const tt_model *model, size_t index, double x);
 
 /** A cut's forces from the frame's bar axes into the cut's own (turned) axes. */
 tt_forces tt_model_cut_forces(const tt_model *model, const tt_cut *cut, const tt_frame_state *state,

@@ -225,6 +225,6 @@ double tt_segment_armature(const tt_piece *piece, const tt_segment *segment, dou
 
 /** Where, in words: "12 mm above the ankle", "at the knee", "towards the crown". In the pool; NULL
  *  without memory. */
-const char *tt_piece_where(const tt_piece *piece, tt_pool *pool, size_t segment, double t);
+const char *tt_piece_where(const tt_piece *piece, tt_pool *pool, size_t index, double t);
 
 #endif

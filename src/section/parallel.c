@@ -49,7 +49,8 @@ static node node_of(const ellipse *e, double low, double high, int i)
 {
     const double half = 0.5 * (high - low) / e->panels;
     const int k = i % NODES, out = k < HALF ? HALF - 1 - k : k - HALF;
-    const double middle = low + half * (1 + 2 * (i / NODES));
+    const int panel = i / NODES;
+    const double middle = low + half * (1 + 2 * panel);
     const double v = middle + half * (k < HALF ? -NODE[out] : NODE[out]);
     return node_at(e, v, half * WEIGHT[out]);
 }

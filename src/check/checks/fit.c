@@ -2,6 +2,8 @@
  * the largest circle inside the high wall, at every cut. m. */
 #include "check/parts.h"
 
+#include <math.h>
+
 static const char name[] = "fit";
 static const double clearance = 3e-3; /* m all round: common practice, no source */
 
@@ -9,15 +11,14 @@ static tt_status judge(const tt_check_input *in, size_t index, tt_findings *out)
 {
     const tt_model *model = in->model;
     const tt_segment *segment = &in->piece->segments.at[index];
-    const tt_cut *tightest = NULL;
-    double least = 0.0;
+    const tt_cut *tightest = &model->cuts.at[model->first_cut[index]];
+    double least = INFINITY;
     for (size_t c = model->first_cut[index]; c < model->first_cut[index + 1]; c++) {
         const tt_cut *cut = &model->cuts.at[c];
         const double spare = cut->bore - tt_member_od(&segment->armature, cut->x);
-        if (!tightest || spare < least) {
-            tightest = cut;
-            least = spare;
-        }
+        if (spare >= least) continue;
+        tightest = cut;
+        least = spare;
     }
     const double od = tt_member_od(&segment->armature, tightest->x), need = od + 2.0 * clearance;
     const tt_source *practice = tt_source_of(TT_S_assumption);
