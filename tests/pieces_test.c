@@ -1,7 +1,7 @@
-/* tests/pieces_test.c - whole piece files against closed forms, tables of the reference and a second
- * route: tests/cases/piece/ (every *.case). A case says in `solve` the piece file, in `in set`
- * what changes in it (as --set does; '_' for a blank in the value), and expects numbers at paths of its
- * JSON result (run_piece.h). */
+/* tests/pieces_test.c - whole piece files against closed forms, tables of the reference and a
+ * second route: tests/cases/piece/ (every *.case). A case says in `solve` the piece file, in `in
+ * set` what changes in it (as --set does; '_' for a blank in the value), and expects numbers at
+ * paths of its JSON result (run_piece.h). */
 #include "cases.h"
 #include "run_piece.h"
 
@@ -45,7 +45,8 @@ static void ask(const test_case *c)
 static void run(const test_case *c)
 {
     ask(c);
-    for (int i = 0; i < c->expects; i++) case_expect(c, i, run_number(last.tree, c->expect[i].name));
+    for (int i = 0; i < c->expects; i++)
+        case_expect(c, i, run_number(last.tree, c->expect[i].name));
 }
 
 static void reference_cases(void **state)

@@ -116,8 +116,10 @@ static inline bool run_meets(const cJSON *entry, const char *text, size_t n)
     cJSON_ArrayForEach(member, entry)
     {
         if (equals && !run_same_words(member->string, text, key)) continue;
-        if (cJSON_IsString(member) && run_same_words(member->valuestring, words, length)) return true;
-        if (equals && cJSON_IsNumber(member) && fabs(member->valuedouble - strtod(words, NULL)) < 1e-9)
+        if (cJSON_IsString(member) && run_same_words(member->valuestring, words, length))
+            return true;
+        if (equals && cJSON_IsNumber(member) &&
+            fabs(member->valuedouble - strtod(words, NULL)) < 1e-9)
             return true;
     }
     return false;
@@ -149,7 +151,8 @@ static inline const cJSON *run_step(const cJSON *at, const char *step, size_t n)
     const char *bracket = memchr(step, '[', n);
     const size_t length = bracket ? (size_t)(bracket - step) : n;
     snprintf(key, sizeof key, "%.*s", (int)length, step);
-    at = cJSON_IsArray(at) ? cJSON_GetArrayItem(at, atoi(key)) : cJSON_GetObjectItemCaseSensitive(at, key);
+    at = cJSON_IsArray(at) ? cJSON_GetArrayItem(at, atoi(key))
+                           : cJSON_GetObjectItemCaseSensitive(at, key);
     return bracket && at ? run_entry(at, bracket + 1, n - length - 2) : at;
 }
 
@@ -187,7 +190,9 @@ static inline double run_number(const cJSON *tree, const char *path)
         fail();
     }
     if (!found) return NAN;
-    const double value = cJSON_IsNumber(found) ? found->valuedouble : cJSON_IsTrue(found) ? 1.0 : 0.0;
+    const double value = cJSON_IsNumber(found) ? found->valuedouble
+                         : cJSON_IsTrue(found) ? 1.0
+                                               : 0.0;
     return *end == '/' ? value / run_number(tree, end + 2) : value;
 }
 

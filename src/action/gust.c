@@ -7,24 +7,46 @@
 
 static const double moves_this_way = 0.1; /* of the mass (decision on Annex B for a body) */
 
-/* The outermost points of the strips' outlines along a unit direction. */
-static double extent(const tt_model *model, tt_vec3 way)
+typedef struct {
+    double least, most;
+} range;
+
+static void widen(range *to, double least, double most)
 {
-    double least = INFINITY, most = -INFINITY;
+    to->least = fmin(to->least, least);
+    to->most = fmax(to->most, most);
+}
+
+static double extent_of_places(const tt_model *model, tt_vec3 way)
+{
+    range all = {INFINITY, -INFINITY};
+    for (size_t i = 0; i < model->piece->points.n; i++) {
+        const double at = tt_dot(model->piece->points.at[i].at, way);
+        widen(&all, at, at);
+    }
+    return all.most - all.least;
+}
+
+/* The outermost points of the strips' outlines along a unit direction. */
+static double extent_of_outlines(const tt_model *model, tt_vec3 way)
+{
+    range all = {INFINITY, -INFINITY};
     for (size_t i = 0; i < model->bars.n * TT_BAR_POINTS; i++) {
         const tt_strip *strip = &model->strips[i];
         const double y = tt_dot(strip->axes.y, way), z = tt_dot(strip->axes.z, way);
         const double across = sqrt(y * y + z * z), at = tt_dot(strip->at, way);
         const double half = across > 0.0 ? across * tt_outline_width(&strip->outline, y / across, z / across) / 2.0 : 0.0;
-        least = fmin(least, at - half);
-        most = fmax(most, at + half);
+        widen(&all, at - half, at + half);
     }
-    for (size_t i = 0; i < model->piece->points.n; i++) {
-        const double at = tt_dot(model->piece->points.at[i].at, way);
-        least = fmin(least, at);
-        most = fmax(most, at);
-    }
-    return most - least;
+    return all.most - all.least;
+}
+
+/* From the lowest to the tallest place; of a piece that lies level, by its outlines. */
+static double height_of(const tt_model *model)
+{
+    const tt_vec3 up = {0, 0, 1};
+    const double places = extent_of_places(model, up), outlines = extent_of_outlines(model, up);
+    return places >= 0.5 * outlines ? places : outlines;
 }
 
 tt_vec3 tt_strip_move(const tt_model *model, const tt_mode *mode, size_t strip)
@@ -126,10 +148,10 @@ void tt_wind_gust(const tt_model *model, const tt_basis *basis, const tt_wind_si
     const tt_piece *piece = model->piece;
     modal sum = {0};
     const tt_mode *mode = mode_of(model, basis, modes, wind, on, &sum);
-    report->height = extent(model, (tt_vec3){0, 0, 1});
+    report->height = height_of(model);
     report->area = sail_area(model, on);
     report->breadth = report->height > 0.0 ? report->area / report->height : 0.0;
-    report->depth = extent(model, wind);
+    report->depth = fmax(extent_of_places(model, wind), extent_of_outlines(model, wind));
     report->frequency = mode ? tt_mode_heavy_frequency(model, mode) : 0.0;
     const tt_wind_body body = {.height = report->height, .base_height = piece->site.base_height.is,
                                .breadth = report->breadth, .depth = report->depth,

@@ -85,8 +85,9 @@ void tt_steps_forces(tt_steps *steps, const tt_check_input *in, const tt_worst *
         const double whole = component(&worst->whole, i), part = component(on, i);
         sum_of_units(&all, i, line, sizeof line);
         tt_step_add(steps, symbol[i], "sum of factor * unit case", whole, unit[i], statics, "%s", line);
+        if (whole == 0.0) continue; /* nothing to share */
         tt_step_add(steps, of_part[i], "share by stiffness * whole", part, unit[i], elastic, "%.4f * %.6g",
-                    whole != 0.0 ? part / whole : 0.0, whole);
+                    part / whole, whole);
     }
 }
 

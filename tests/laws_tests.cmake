@@ -1,0 +1,44 @@
+# Laws of the house (meta/), the reference page of the piece file, the installed library, memory.
+add_test(NAME meta_lengths COMMAND sh ${CMAKE_CURRENT_SOURCE_DIR}/meta/lengths.sh ${CMAKE_SOURCE_DIR})
+add_test(NAME meta_words COMMAND sh ${CMAKE_CURRENT_SOURCE_DIR}/meta/words.sh ${CMAKE_SOURCE_DIR})
+
+include(CheckLanguage)
+check_language(CXX)
+if(NOT CMAKE_CXX_COMPILER)
+  message(STATUS "test meta_headers compiles no header as C++: there is no compiler")
+  set(CMAKE_CXX_COMPILER "")
+endif()
+add_test(NAME meta_headers COMMAND ${CMAKE_COMMAND} -DROOT=${CMAKE_SOURCE_DIR} -DBUILD=${CMAKE_BINARY_DIR}
+  -DSCRATCH=${CMAKE_CURRENT_BINARY_DIR}/header.txt -DCC=${CMAKE_C_COMPILER} -DCXX=${CMAKE_CXX_COMPILER}
+  -P ${CMAKE_CURRENT_SOURCE_DIR}/meta/headers.cmake)
+
+if(TARGET tiptoe)
+  add_executable(laws_test ${CMAKE_CURRENT_SOURCE_DIR}/laws_test.c)
+  target_link_libraries(laws_test PRIVATE libtiptoe PkgConfig::CMOCKA PkgConfig::CJSON m)
+  target_include_directories(laws_test PRIVATE ${CMAKE_CURRENT_SOURCE_DIR})
+  target_compile_definitions(laws_test PRIVATE TT_ROOT="${CMAKE_SOURCE_DIR}" TT_PROGRAM="$<TARGET_FILE:tiptoe>"
+    TT_SCRATCH="${CMAKE_CURRENT_BINARY_DIR}/laws_test.json")
+  add_test(NAME laws_test COMMAND laws_test)
+
+  # docs/piece-file.md, from the key table.
+  set(page ${CMAKE_SOURCE_DIR}/docs/piece-file.md)
+  set(head ${CMAKE_SOURCE_DIR}/src/build/piece_file_head.md)
+  add_executable(piece_file_page ${CMAKE_SOURCE_DIR}/src/build/piece_file_page.c)
+  target_link_libraries(piece_file_page PRIVATE tt_piecefile)
+  add_custom_target(manual_piece_file COMMAND piece_file_page ${head} > ${page} VERBATIM)
+  add_test(NAME meta_piece_file_page COMMAND ${CMAKE_COMMAND} -DTOOL=$<TARGET_FILE:piece_file_page>
+    -DTIPTOE=$<TARGET_FILE:tiptoe> -DHEAD=${head} -DPAGE=${page} -DSCRATCH=${CMAKE_CURRENT_BINARY_DIR}
+    -P ${CMAKE_CURRENT_SOURCE_DIR}/meta/page.cmake)
+
+  add_test(NAME install_consumer COMMAND sh ${CMAKE_CURRENT_SOURCE_DIR}/install/run ${CMAKE_BINARY_DIR}
+    ${CMAKE_INSTALL_LIBDIR} ${CMAKE_C_COMPILER} "${TIPTOE_SANITIZE}")
+
+  # Memory of the whole program; the sanitizers look at it otherwise.
+  find_program(VALGRIND valgrind)
+  if(VALGRIND AND NOT TIPTOE_SANITIZE)
+    add_test(NAME memory_valgrind COMMAND ${CMAKE_COMMAND} -DVALGRIND=${VALGRIND} -DTIPTOE=$<TARGET_FILE:tiptoe>
+      -DROOT=${CMAKE_SOURCE_DIR} -P ${CMAKE_CURRENT_SOURCE_DIR}/meta/valgrind.cmake)
+  else()
+    message(STATUS "test memory_valgrind is left out: no valgrind, or a build with sanitizers")
+  endif()
+endif()
