@@ -76,7 +76,7 @@ static size_t rules(int risk, tt_rule *to, size_t most)
 const tt_basis tt_basis_eu = {
     .id = "eu",
     .title = "Eurocodes, first generation, recommended values",
-    .editions = {"EN 1990:2002 family"},
+    .editions = {"EN 1990:2002"},
     .pressure = tt_eu_pressure,
     .gust = tt_eu_gust,
     .drag = drag,
