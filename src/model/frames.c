@@ -37,20 +37,18 @@ static tt_bar_section section_at(const tt_model *model, size_t index, int carry)
     const tt_piece *piece = model->piece;
     const tt_strip *strip = &model->strips[index];
     const tt_segment *segment = &piece->segments.at[strip->segment];
-    const tt_section bronze = tt_bronze_at(piece, segment, strip->x, 0);
-    const tt_section steel = tt_armature_at(piece, segment, strip->x, false);
     const double angle = strip->x * (segment->turn_to - segment->turn);
     tt_bar_section at = {0};
-    if (steel.area > 0.0) {
+    if (strip->core.area > 0.0) {
         const tt_metal *metal = &piece->metals.at[segment->armature.metal];
-        add_stiffness(&at, &steel, tt_young_of_frames(piece, metal), tt_poisson(metal), angle);
-        add_mass(&at, &steel, strip->armature, angle);
+        add_stiffness(&at, &strip->core, tt_young_of_frames(piece, metal), tt_poisson(metal), angle);
+        add_mass(&at, &strip->core, strip->armature, angle);
     }
-    if (bronze.area > 0.0) {
+    if (strip->shell.area > 0.0) {
         const tt_metal *metal = &piece->metals.at[segment->alloy];
-        if (carry == TT_TOGETHER || steel.area <= 0.0)
-            add_stiffness(&at, &bronze, tt_young_of_frames(piece, metal), tt_poisson(metal), angle);
-        add_mass(&at, &bronze, strip->bronze[TT_NOMINAL], angle);
+        if (carry == TT_TOGETHER || strip->core.area <= 0.0)
+            add_stiffness(&at, &strip->shell, tt_young_of_frames(piece, metal), tt_poisson(metal), angle);
+        add_mass(&at, &strip->shell, strip->bronze[TT_NOMINAL], angle);
     }
     return at;
 }

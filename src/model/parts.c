@@ -31,7 +31,8 @@ tt_section tt_bronze_at(const tt_piece *piece, const tt_segment *segment, double
     if (outline.kind == TT_OUTLINE_NONE || segment->alloy == TT_NONE) return (tt_section){0};
     const double nu = tt_poisson(&piece->metals.at[segment->alloy]);
     if (segment->solid) return tt_section_solid(&outline, nu);
-    return tt_section_shell(&outline, tt_segment_wall(segment, t, which), nu);
+    const double wall = tt_segment_wall(segment, t, which);
+    return which ? tt_section_shell_for_stress(&outline, wall) : tt_section_shell(&outline, wall, nu);
 }
 
 /* A tube loses `loss` from its outside; what is left of the wall counts by the wall factor. */

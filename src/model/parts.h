@@ -10,7 +10,8 @@ double tt_young_of_frames(const tt_piece *piece, const tt_metal *metal);
 double tt_young_high(const tt_piece *piece, const tt_metal *metal);
 double tt_poisson(const tt_metal *metal);
 
-/** The two parts of a segment at t, in the cut's own axes. */
+/** The two parts of a segment at t, in the cut's own axes. The bronze of the nominal wall (which 0)
+ *  has all properties, of the low or high wall (-1, 1) those that stress needs. */
 tt_section tt_bronze_at(const tt_piece *piece, const tt_segment *segment, double t, int which);
 tt_section tt_armature_at(const tt_piece *piece, const tt_segment *segment, double t, bool weak);
 

@@ -49,6 +49,8 @@ static tt_strip strip_at(const tt_piece *piece, const tt_stretch *bar, int point
         .at = tt_lerp(piece->points.at[segment->from].at, piece->points.at[segment->to].at, x),
         .axes = tt_segment_axes(piece, segment, x),
         .outline = tt_segment_outline(segment, x),
+        .shell = tt_bronze_at(piece, segment, x, 0),
+        .core = tt_armature_at(piece, segment, x, false),
         .armature = tt_segment_armature(piece, segment, x)};
     strip.bronze[TT_NOMINAL] = tt_segment_bronze(piece, segment, x, 0);
     strip.bronze[TT_HEAVY] = tt_segment_bronze(piece, segment, x, 1);

@@ -19,45 +19,51 @@ static const double WEIGHT[HALF] = {0.1894506104550685, 0.1826034150449236, 0.16
 static const double ROOT = 0.57735026918962576451; /* 1 / sqrt(3), two Gauss points */
 static const double QUARTER_TURN = 1.57079632679489661923;
 
-typedef struct {
-    double a, b;
-    int panels; /* of NODES nodes each: a limb's ellipse needs one, a blade's four */
-} ellipse;
-
-static ellipse ellipse_of(double a, double b)
+/* A limb's ellipse needs one panel of NODES nodes, a blade's four. */
+static int panels_of(double a, double b)
 {
-    return (ellipse){a, b, a <= 1.5 * b ? 1 : a <= 4.0 * b ? 2 : 4};
+    return a <= 1.5 * b ? 1 : a <= 4.0 * b ? 2 : 4;
 }
 
-/** A point of the ellipse, and the du it stands for. */
-typedef struct {
-    double v, cos, sin, w, du;
-} node;
-
-static node node_at(const ellipse *e, double v, double dv)
+static tt_ellipse_node node_at(double a, double b, double slope, double v, double dv)
 {
-    const double slope = sqrt(e->a / e->b);
     const double c = slope * cos(v), s = sin(v), n = sqrt(c * c + s * s);
-    node at = {.v = v, .cos = c / n, .sin = s / n, .du = dv * slope / (n * n)};
-    const double across = e->a * at.sin, along = e->b * at.cos;
+    tt_ellipse_node at = {.v = v, .cos = c / n, .sin = s / n, .du = dv * slope / (n * n)};
+    const double across = a * at.sin, along = b * at.cos;
     at.w = sqrt(across * across + along * along);
     return at;
 }
 
 /* Of panels * NODES nodes between two v, in rising order. */
-static node node_of(const ellipse *e, double low, double high, int i)
+static tt_ellipse_node node_of(double a, double b, double slope, double low, double half, int i)
 {
-    const double half = 0.5 * (high - low) / e->panels;
-    const int k = i % NODES, out = k < HALF ? HALF - 1 - k : k - HALF;
-    const int panel = i / NODES;
+    const int k = i % NODES, out = k < HALF ? HALF - 1 - k : k - HALF, panel = i / NODES;
     const double middle = low + half * (1 + 2 * panel);
     const double v = middle + half * (k < HALF ? -NODE[out] : NODE[out]);
-    return node_at(e, v, half * WEIGHT[out]);
+    return node_at(a, b, slope, v, half * WEIGHT[out]);
+}
+
+static void fill(tt_quadrant *q, double low)
+{
+    const int panels = panels_of(q->a, q->b);
+    q->low = low;
+    q->n = panels * NODES;
+    for (int i = 0; i < q->n; i++) {
+        q->node[i] = node_of(q->a, q->b, q->slope, low, 0.5 * (QUARTER_TURN - low) / panels, i);
+    }
+}
+
+void tt_quadrant_of(double a, double b, tt_quadrant *q)
+{
+    q->a = a;
+    q->b = b;
+    q->slope = sqrt(a / b);
+    fill(q, 0.0);
 }
 
 /* Where the curve at this depth leaves the major axis: w = depth a / b. 0: at its end, untrimmed.
  */
-static double trim(const ellipse *e, double depth)
+static double trim(const tt_quadrant *e, double depth)
 {
     const double a = e->a, b = e->b;
     if (depth * a <= b * b) return 0.0;
@@ -76,77 +82,89 @@ static void add(tt_moments *sum, double size, double x, double y)
 }
 
 /* ds along the parallel curve. */
-static double stretch(const ellipse *e, const node *at, double depth)
+static double stretch(const tt_quadrant *e, const tt_ellipse_node *at, double depth)
 {
     return (at->w - depth * e->a * e->b / (at->w * at->w)) * at->du;
 }
 
 /* A point at a depth, with a stretch of the curve there, times `depths` of depth. */
-static void add_at(tt_moments *sum, const ellipse *e, const node *at, double depth, double depths)
+static void add_at(tt_moments *sum, const tt_quadrant *e, const tt_ellipse_node *at, double depth, double depths)
 {
     add(sum, stretch(e, at, depth) * depths, at->cos * (e->a - depth * e->b / at->w),
         at->sin * (e->b - depth * e->a / at->w));
 }
 
 /* Two Gauss points a depth are exact: the integrand is of third degree in it. */
-static void add_depths(tt_moments *sum, const ellipse *e, const node *at, double depth)
+static void add_depths(tt_moments *sum, const tt_quadrant *e, const tt_ellipse_node *at, double depth)
 {
     add_at(sum, e, at, 0.5 * depth * (1.0 - ROOT), 0.5 * depth);
     add_at(sum, e, at, 0.5 * depth * (1.0 + ROOT), 0.5 * depth);
 }
 
-tt_strip tt_parallel_strip(double a, double b, double depth)
+/* The nodes from where the curve at this depth begins: the quadrant's own when it is not trimmed. */
+static const tt_quadrant *from_start(const tt_quadrant *q, double depth, tt_quadrant *own)
 {
-    const ellipse e = ellipse_of(a, b);
-    const double start = trim(&e, depth);
+    const double start = trim(q, depth);
+    if (start <= 0.0) return q;
+    own->a = q->a;
+    own->b = q->b;
+    own->slope = q->slope;
+    fill(own, start);
+    return own;
+}
+
+tt_strip tt_parallel_strip(const tt_quadrant *q, double depth)
+{
+    tt_quadrant own;
+    const tt_quadrant *full = from_start(q, depth, &own);
+    const double a = q->a, b = q->b;
     tt_strip strip = {.tip = depth};
-    for (int i = 0; i < e.panels * NODES; i++) {
-        const node at = node_of(&e, start, QUARTER_TURN, i);
-        add_depths(&strip.wall, &e, &at, depth);
-    }
-    if (start <= 0.0) return strip;
-    for (int i = 0; i < e.panels * NODES; i++) {
-        const node at = node_of(&e, 0.0, start, i);
-        add_depths(&strip.trimmed, &e, &at, b * at.w / a);
+    for (int i = 0; i < full->n; i++) add_depths(&strip.wall, q, &full->node[i], depth);
+    if (full->low <= 0.0) return strip;
+    for (int i = 0; i < q->n; i++) {
+        const tt_ellipse_node at = node_of(a, b, q->slope, 0.0, 0.5 * full->low / (q->n / NODES), i);
+        add_depths(&strip.trimmed, q, &at, b * at.w / a);
     }
     strip.tip = a - sqrt((a - b) * (a + b) * (b - depth) * (b + depth)) / b;
     return strip;
 }
 
 /* Two Gauss points between neighbours among the nodes: 1e-9 of the whole. */
-static void add_stretch(tt_moments *sum, const ellipse *e, double depth, double from, double to)
+static void add_stretch(tt_moments *sum, const tt_quadrant *e, double depth, double from, double to)
 {
     const double middle = 0.5 * (from + to), half = 0.5 * (to - from);
-    const node one = node_at(e, middle - ROOT * half, half);
-    const node other = node_at(e, middle + ROOT * half, half);
+    const tt_ellipse_node one = node_at(e->a, e->b, e->slope, middle - ROOT * half, half);
+    const tt_ellipse_node other = node_at(e->a, e->b, e->slope, middle + ROOT * half, half);
     add_at(sum, e, &one, depth, 1.0);
     add_at(sum, e, &other, depth, 1.0);
+}
+
+tt_moments tt_parallel_line(const tt_quadrant *q, double depth)
+{
+    tt_quadrant own;
+    tt_moments line = {0};
+    const tt_quadrant *full = from_start(q, depth, &own);
+    for (int i = 0; i < full->n; i++) add_at(&line, q, &full->node[i], depth, 1.0);
+    return line;
 }
 
 /* The flow q = V S / i in a wall of unit thickness, i the second moment of the line, S its first
  * moment from where the flow is nil: for a load along x the end of the major axis, along y of the
  * minor. Energy: V^2 / (2 G As) = integral q^2 / (2 G t) ds, so As = t i^2 / integral S^2 ds.
  * Strength of materials; a closed circle gives half its area. */
-tt_midline tt_parallel_line(double a, double b, double depth)
+tt_shear_flow tt_parallel_flow(const tt_quadrant *q, double depth, const tt_moments *line)
 {
-    const ellipse e = ellipse_of(a, b);
-    const double start = trim(&e, depth);
-    tt_midline mid = {.line = {0}};
-    for (int i = 0; i < e.panels * NODES; i++) {
-        const node at = node_of(&e, start, QUARTER_TURN, i);
-        add_at(&mid.line, &e, &at, depth, 1.0);
-    }
+    tt_quadrant own;
+    const tt_quadrant *full = from_start(q, depth, &own);
     tt_moments done = {0};
-    double reached = start, flow_x = 0.0, flow_y = 0.0;
-    for (int i = 0; i < e.panels * NODES; i++) {
-        const node at = node_of(&e, start, QUARTER_TURN, i);
-        add_stretch(&done, &e, depth, reached, at.v);
-        reached = at.v;
-        const double ds = stretch(&e, &at, depth), rest = mid.line.y - done.y;
+    double reached = full->low, flow_x = 0.0, flow_y = 0.0;
+    for (int i = 0; i < full->n; i++) {
+        const tt_ellipse_node *at = &full->node[i];
+        add_stretch(&done, q, depth, reached, at->v);
+        reached = at->v;
+        const double ds = stretch(q, at, depth), rest = line->y - done.y;
         flow_x += done.x * done.x * ds;
         flow_y += rest * rest * ds;
     }
-    mid.shear_x = mid.line.xx * mid.line.xx / (mid.line.size * flow_x);
-    mid.shear_y = mid.line.yy * mid.line.yy / (mid.line.size * flow_y);
-    return mid;
+    return (tt_shear_flow){line->xx * line->xx / (line->size * flow_x), line->yy * line->yy / (line->size * flow_y)};
 }

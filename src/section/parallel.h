@@ -20,15 +20,33 @@ typedef struct {
     double tip;         /* from the end of the major axis to the curve, along that axis */
 } tt_strip;
 
-/** One quadrant of the strip between ellipse and parallel curve, 0 < depth < b. */
-tt_strip tt_parallel_strip(double a, double b, double depth);
+enum { TT_QUADRANT_MOST = 64 };
 
+/** A point of the ellipse and the du it stands for, at tan v = sqrt(a / b) tan u. */
 typedef struct {
-    tt_moments line; /* one quadrant */
-    /* shear area / (length * thickness) of a thin wall along the curve, load along x, y */
-    double shear_x, shear_y;
-} tt_midline;
+    double v, cos, sin, w, du;
+} tt_ellipse_node;
 
-tt_midline tt_parallel_line(double a, double b, double depth);
+/** The nodes of a quadrant of an ellipse, a >= b, from v = low to the end of the minor axis. */
+typedef struct {
+    double a, b, slope, low;
+    int n;
+    tt_ellipse_node node[TT_QUADRANT_MOST];
+} tt_quadrant;
+
+void tt_quadrant_of(double a, double b, tt_quadrant *q);
+
+/** One quadrant of the strip between ellipse and parallel curve, 0 < depth < b. */
+tt_strip tt_parallel_strip(const tt_quadrant *q, double depth);
+
+/** One quadrant of the curve itself. */
+tt_moments tt_parallel_line(const tt_quadrant *q, double depth);
+
+/** Shear area / (length * thickness) of a thin wall along the curve, load along x, y. */
+typedef struct {
+    double x, y;
+} tt_shear_flow;
+
+tt_shear_flow tt_parallel_flow(const tt_quadrant *q, double depth, const tt_moments *line);
 
 #endif

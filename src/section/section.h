@@ -66,6 +66,9 @@ tt_section tt_section_solid(const tt_outline *outline, double nu);
  *  0.53 of the area), others by the energy of the shear flow (a thin circle would get 0.50). */
 tt_section tt_section_shell(const tt_outline *outline, double wall, double nu);
 
+/** The same without shear areas (nil), for who asks for stress alone: about half the work. */
+tt_section tt_section_shell_for_stress(const tt_outline *outline, double wall);
+
 /** Round tube (wall = od/2: a bar), outside diameter and wall in m. Exact. */
 tt_section tt_section_tube(double od, double wall, double nu);
 

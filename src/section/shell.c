@@ -46,13 +46,15 @@ static void set_torsion(tt_section *section, const tt_section *solid, double ins
     section->torsion_modulus = fmin(section->j / (wall + 2.0 * inside / length), solid->torsion_modulus);
 }
 
-/* wide >= deep. */
-static tt_section shell_ellipse(double wide, double deep, double wall, const tt_section *solid)
+/* wide >= deep. Without stiffness the shear areas stay nil: they are the dearest part. */
+static tt_section shell_ellipse(double wide, double deep, double wall, const tt_section *solid, bool stiffness)
 {
     const double a = 0.5 * wide, b = 0.5 * deep;
-    const tt_strip strip = tt_parallel_strip(a, b, wall);
-    const tt_strip outer_half = tt_parallel_strip(a, b, 0.5 * wall);
-    const tt_midline mid = tt_parallel_line(a, b, 0.5 * wall);
+    tt_quadrant q;
+    tt_quadrant_of(a, b, &q);
+    const tt_strip strip = tt_parallel_strip(&q, wall), outer_half = tt_parallel_strip(&q, 0.5 * wall);
+    const tt_moments mid = tt_parallel_line(&q, 0.5 * wall);
+    const tt_shear_flow flow = stiffness ? tt_parallel_flow(&q, 0.5 * wall, &mid) : (tt_shear_flow){0.0, 0.0};
     const tt_moments *full = &strip.wall, *end = &strip.trimmed;
     tt_section section = {
         .area = 4.0 * (full->size + end->size),
@@ -62,15 +64,15 @@ static tt_section shell_ellipse(double wide, double deep, double wall, const tt_
         .reach_z = b,
         .elliptic = true,
     };
-    section.shear_y = mid.shear_x * section.area;
-    section.shear_z = mid.shear_y * section.area;
+    section.shear_y = flow.x * section.area;
+    section.shear_z = flow.y * section.area;
     /* V Q / (I 2 t), Q of half the section (so two quadrants, over two walls). Along z the flow
      * grows towards the ends of the major axis: the full wall ends where the curve is trimmed, and
      * on the axis the metal is as thick as the tip. */
     section.peak_shear_y = (full->x + end->x) / (section.iz * wall);
     section.peak_shear_z = fmax(full->y / wall, (full->y + end->y) / strip.tip) / section.iy;
     const double inside = PI * a * b - 4.0 * (outer_half.wall.size + outer_half.trimmed.size);
-    set_torsion(&section, solid, inside, 4.0 * mid.line.size, wall);
+    set_torsion(&section, solid, inside, 4.0 * mid.size, wall);
     return section;
 }
 
@@ -111,7 +113,7 @@ static tt_section shell_box(double wide, double deep, double wall, const tt_sect
     return section;
 }
 
-tt_section tt_section_shell(const tt_outline *outline, double wall, double nu)
+static tt_section shell_of(const tt_outline *outline, double wall, double nu, bool stiffness)
 {
     if (outline->kind == TT_OUTLINE_NONE || !(wall > 0.0)) return (tt_section){0};
     const tt_section solid = tt_section_solid(outline, nu);
@@ -121,10 +123,22 @@ tt_section tt_section_shell(const tt_outline *outline, double wall, double nu)
         return shell_box(outline->wide, outline->deep, wall, &solid);
     }
     if (outline->wide >= outline->deep) {
-        return shell_ellipse(outline->wide, outline->deep, wall, &solid);
+        return shell_ellipse(outline->wide, outline->deep, wall, &solid, stiffness);
     }
-    const tt_section lying = shell_ellipse(outline->deep, outline->wide, wall, &solid);
+    const tt_section lying = shell_ellipse(outline->deep, outline->wide, wall, &solid, stiffness);
     return turned(&lying);
+}
+
+tt_section tt_section_shell(const tt_outline *outline, double wall, double nu)
+{
+    return shell_of(outline, wall, nu, true);
+}
+
+tt_section tt_section_shell_for_stress(const tt_outline *outline, double wall)
+{
+    tt_section section = shell_of(outline, wall, 0.0, false);
+    section.shear_y = section.shear_z = 0.0;
+    return section;
 }
 
 double tt_outline_shell_area(const tt_outline *outline, double wall)
@@ -133,5 +147,5 @@ double tt_outline_shell_area(const tt_outline *outline, double wall)
     if (outline->kind == TT_OUTLINE_ELLIPSE && wall > 0.0 && wall <= 0.5 * small * small / large) {
         return tt_outline_perimeter(outline) * wall - PI * wall * wall;
     }
-    return tt_section_shell(outline, wall, 0.3).area;
+    return tt_section_shell_for_stress(outline, wall).area;
 }

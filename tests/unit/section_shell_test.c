@@ -85,6 +85,17 @@ static double energy_shear(const double *x, const double *y, int n)
     return i * i / (length * flow);
 }
 
+/* To the last bit, field by field: what lies between fields is nobody's. */
+static void assert_same(const tt_section *s, const tt_section *t)
+{
+    const double of_s[] = {s->area, s->iy, s->iz, s->iyz, s->j, s->shear_y, s->shear_z, s->reach_y,
+                           s->reach_z, s->torsion_modulus, s->peak_shear_y, s->peak_shear_z};
+    const double of_t[] = {t->area, t->iy, t->iz, t->iyz, t->j, t->shear_y, t->shear_z, t->reach_y,
+                           t->reach_z, t->torsion_modulus, t->peak_shear_y, t->peak_shear_z};
+    assert_memory_equal(of_s, of_t, sizeof of_s);
+    assert_true(s->elliptic == t->elliptic);
+}
+
 static void check_shear(const tt_section *s, double a, double b, double wall)
 {
     enum { POINTS = 2001 };
@@ -184,6 +195,10 @@ static void untrimmed_area_is_that_of_steiner(void **state)
             const double area = tt_outline_perimeter(&outline) * wall - PI * wall * wall;
             assert_close(tt_section_shell(&outline, wall, 0.3).area, area, 1e-12);
             assert_close(tt_outline_shell_area(&outline, wall), area, 1e-12);
+            const tt_section stress = tt_section_shell_for_stress(&outline, wall);
+            tt_section whole = tt_section_shell(&outline, wall, 0.3);
+            whole.shear_y = whole.shear_z = 0.0;
+            assert_same(&stress, &whole);
         }
     }
 }
@@ -204,17 +219,6 @@ static void thin_walls(void **state)
     assert_near(tt_section_shell(&none, 0.01, 0.3).area, 0.0, 0.0);
     assert_near(tt_section_solid(&none, 0.3).area, 0.0, 0.0);
     assert_near(tt_section_shell(&outlines[0], 0.0, 0.3).area, 0.0, 0.0);
-}
-
-/* To the last bit, field by field: what lies between fields is nobody's. */
-static void assert_same(const tt_section *s, const tt_section *t)
-{
-    const double of_s[] = {s->area, s->iy, s->iz, s->iyz, s->j, s->shear_y, s->shear_z, s->reach_y,
-                           s->reach_z, s->torsion_modulus, s->peak_shear_y, s->peak_shear_z};
-    const double of_t[] = {t->area, t->iy, t->iz, t->iyz, t->j, t->shear_y, t->shear_z, t->reach_y,
-                           t->reach_z, t->torsion_modulus, t->peak_shear_y, t->peak_shear_z};
-    assert_memory_equal(of_s, of_t, sizeof of_s);
-    assert_true(s->elliptic == t->elliptic);
 }
 
 static void closing_wall_gives_the_solid(void **state)
