@@ -34,7 +34,6 @@ typedef struct {
     tt_wind_direction *wind; /* [36] or NULL */
     size_t winds;
     tt_wind_site wind_site;
-    double least_mode_share; /* a mode moves this way when it has this part of the mass: 0.1 */
 } tt_actions;
 
 void tt_actions_clear(tt_actions *actions);

@@ -1,11 +1,9 @@
 /* action/gust.c - the body that the gust factor sees from one direction: its height, its breadth
- * (sail area over height), its depth, and the lowest mode that moves with the wind. */
+ * (sail area over height), its depth, and the way of swinging that makes the gust worst. */
 #include "action/parts.h"
 #include "action/wind.h"
 
 #include <math.h>
-
-static const double moves_this_way = 0.1; /* of the mass (decision on Annex B for a body) */
 
 typedef struct {
     double least, most;
@@ -65,41 +63,6 @@ static tt_vec3 lump_move(const tt_lump *lump, const tt_mode *mode)
     return tt_add((tt_vec3){u[0], u[1], u[2]}, tt_cross((tt_vec3){u[3], u[4], u[5]}, lump->offset));
 }
 
-typedef struct {
-    double heavy; /* sum of m phi^2, kg */
-    double along;          /* sum of m phi.w, kg, heavy */
-    double mass;           /* heavy, kg */
-    double drag;           /* sum of cf A (phi.w)^2, m2 */
-} modal;
-
-static void add_mass(modal *sum, tt_vec3 move, tt_vec3 w, double heavy)
-{
-    sum->heavy += heavy * tt_dot(move, move);
-    sum->along += heavy * tt_dot(move, w);
-    sum->mass += heavy;
-}
-
-static modal modal_sums(const tt_model *model, const tt_basis *basis, const tt_mode *mode, tt_vec3 w,
-                        const tt_wind_cut *on)
-{
-    modal sum = {0};
-    const tt_piece *piece = model->piece;
-    for (size_t i = 0; i < model->bars.n * TT_BAR_POINTS; i++) {
-        const tt_strip *strip = &model->strips[i];
-        const tt_vec3 move = tt_strip_move(model, mode, i);
-        add_mass(&sum, move, w, (strip->bronze[TT_HEAVY] + strip->armature) * strip->length);
-        const double with = tt_dot(move, w);
-        sum.drag += on[i].drag * on[i].width * on[i].sine * strip->length * with * with;
-    }
-    for (size_t i = 0; i < piece->lumps.n; i++) {
-        const tt_lump *lump = &piece->lumps.at[i];
-        const tt_vec3 move = lump_move(lump, mode);
-        add_mass(&sum, move, w, lump->mass.high);
-        sum.drag += tt_wind_lump_drag(basis, lump) * lump->wind_area * pow(tt_dot(move, w), 2.0);
-    }
-    return sum;
-}
-
 double tt_mode_heavy_frequency(const tt_model *model, const tt_mode *mode)
 {
     double nominal = 0.0, heavy = 0.0;
@@ -119,6 +82,114 @@ double tt_mode_heavy_frequency(const tt_model *model, const tt_mode *mode)
     return heavy > 0.0 ? mode->frequency * sqrt(nominal / heavy) : mode->frequency;
 }
 
+/* ---- which modes the wind shakes ---------------------------------------------------------------- */
+
+typedef struct {
+    const tt_model *model;
+    const tt_basis *basis;
+    const tt_modes *modes;
+    const tt_wind_cut *on; /* [strips] */
+    tt_vec3 wind;
+} gale;
+
+/* Sums over strips and lumps of one way of swinging: phi its movement, w the wind. */
+typedef struct {
+    double mass;    /* sum of m phi^2, kg */
+    double along;   /* sum of m phi.w */
+    double all;     /* sum of m */
+    double drag;    /* sum of cf A (phi.w)^2, m2 */
+    double pushed;  /* sum of cf A phi.w */
+    double sail;    /* sum of cf A */
+} swing;
+
+static void add_to(swing *sum, tt_vec3 move, tt_vec3 w, double mass, double drag_area)
+{
+    const double with = tt_dot(move, w);
+    sum->mass += mass * tt_dot(move, move);
+    sum->along += mass * with;
+    sum->all += mass;
+    sum->drag += drag_area * with * with;
+    sum->pushed += drag_area * with;
+    sum->sail += drag_area;
+}
+
+/* Movement of modes first .. last - 1, each by its weight, at a strip or a lump. */
+static tt_vec3 strip_moves(const gale *g, size_t first, size_t last, const double *weight, size_t strip)
+{
+    tt_vec3 move = {0, 0, 0};
+    for (size_t k = first; k < last; k++) {
+        move = tt_add(move, tt_scale(tt_strip_move(g->model, &g->modes->at[k], strip), weight[k - first]));
+    }
+    return move;
+}
+
+static tt_vec3 lump_moves(const gale *g, size_t first, size_t last, const double *weight, const tt_lump *lump)
+{
+    tt_vec3 move = {0, 0, 0};
+    for (size_t k = first; k < last; k++) {
+        move = tt_add(move, tt_scale(lump_move(lump, &g->modes->at[k]), weight[k - first]));
+    }
+    return move;
+}
+
+static swing swing_of(const gale *g, size_t first, size_t last, const double *weight)
+{
+    swing sum = {0};
+    const tt_piece *piece = g->model->piece;
+    for (size_t i = 0; i < g->model->bars.n * TT_BAR_POINTS; i++) {
+        const tt_strip *strip = &g->model->strips[i];
+        add_to(&sum, strip_moves(g, first, last, weight, i), g->wind,
+               (strip->bronze[TT_HEAVY] + strip->armature) * strip->length,
+               g->on[i].drag * g->on[i].width * g->on[i].sine * strip->length);
+    }
+    for (size_t i = 0; i < piece->lumps.n; i++) {
+        const tt_lump *lump = &piece->lumps.at[i];
+        add_to(&sum, lump_moves(g, first, last, weight, lump), g->wind, lump->mass.high,
+               tt_wind_lump_drag(g->basis, lump) * lump->wind_area);
+    }
+    return sum;
+}
+
+/* The wind shakes what moves this way with a tenth of the mass (decision), or with a tenth of the
+ * sail: a slender arm with little mass swings in gusts too. */
+static bool shaken(const swing *sum)
+{
+    const double part = 0.1;
+    if (!(sum->mass > 0.0)) return false;
+    return sum->along * sum->along >= part * sum->mass * sum->all ||
+           sum->pushed * sum->pushed >= part * sum->drag * sum->sail;
+}
+
+enum { ALIKE = 6 };
+
+/* Modes within 2 % of each other swing in any mixture: they are taken as the one that goes with the
+ * wind, each by its share of it, so that the accidental axes of an equal pair mean nothing. */
+static size_t alike(const gale *g, size_t first, double *weight)
+{
+    size_t last = first + 1;
+    const double one = 1.0;
+    while (last < g->modes->n && last - first < ALIKE && g->modes->at[last].frequency <= 1.02 * g->modes->at[first].frequency) last++;
+    weight[0] = 1.0;
+    for (size_t k = first; last - first > 1 && k < last; k++) {
+        const swing own = swing_of(g, k, k + 1, &one);
+        weight[k - first] = own.mass > 0.0 ? own.along / own.mass : 0.0;
+    }
+    return last;
+}
+
+static double gust_in(const gale *g, const tt_wind_site *site, tt_wind_direction *report, size_t mode,
+                      const swing *sum, tt_steps *steps)
+{
+    const tt_piece *piece = g->model->piece;
+    const double frequency = sum ? tt_mode_heavy_frequency(g->model, &g->modes->at[mode]) : 0.0;
+    const tt_wind_body body = {.height = report->height, .base_height = piece->site.base_height.is,
+                               .breadth = report->breadth, .depth = report->depth,
+                               .frequency = frequency, .log_decrement = piece->site.damping.is,
+                               .drag_area_modal = sum ? sum->drag : 0.0, .mass_modal = sum ? sum->mass : 0.0};
+    if (steps) report->frequency = frequency;
+    return g->basis->gust(site, &body, steps);
+}
+
 static double sail_area(const tt_model *model, const tt_wind_cut *on)
 {
     double area = 0.0;
@@ -129,34 +200,38 @@ static double sail_area(const tt_model *model, const tt_wind_cut *on)
     return area;
 }
 
-/* The lowest mode with a tenth of the mass this way; none: the first (decision, Annex B). */
-static const tt_mode *mode_of(const tt_model *model, const tt_basis *basis, const tt_modes *modes,
-                              tt_vec3 w, const tt_wind_cut *on, modal *sum)
+/* The largest gust factor of the ways of swinging that the wind shakes; none of them: that of the
+ * first mode; no mode: as a rigid body. */
+static void find_gust(const gale *g, const tt_wind_site *site, tt_wind_direction *report)
 {
-    for (size_t i = 0; i < modes->n; i++) {
-        *sum = modal_sums(model, basis, &modes->at[i], w, on);
-        if (sum->along * sum->along >= moves_this_way * sum->heavy * sum->mass) return &modes->at[i];
+    const double one = 1.0;
+    const bool any = g->modes->n > 0;
+    size_t worst = 0;
+    swing worst_sum = any ? swing_of(g, 0, 1, &one) : (swing){0};
+    double most = 0.0;
+    for (size_t first = 0; first < g->modes->n;) {
+        double weight[ALIKE];
+        const size_t last = alike(g, first, weight);
+        const swing sum = swing_of(g, first, last, weight);
+        const double gust = shaken(&sum) ? gust_in(g, site, report, first, &sum, NULL) : 0.0;
+        if (gust > most) {
+            most = gust;
+            worst = first;
+            worst_sum = sum;
+        }
+        first = last;
     }
-    if (modes->n == 0) return NULL;
-    *sum = modal_sums(model, basis, &modes->at[0], w, on);
-    return &modes->at[0];
+    report->gust = gust_in(g, site, report, worst, any ? &worst_sum : NULL, &report->steps);
 }
 
 void tt_wind_gust(const tt_model *model, const tt_basis *basis, const tt_wind_site *site,
                   const tt_modes *modes, tt_vec3 wind, const tt_wind_cut *on, tt_wind_direction *report)
 {
-    const tt_piece *piece = model->piece;
-    modal sum = {0};
-    const tt_mode *mode = mode_of(model, basis, modes, wind, on, &sum);
+    const gale g = {model, basis, modes, on, wind};
     report->height = height_of(model);
     report->area = sail_area(model, on);
     report->breadth = report->height > 0.0 ? report->area / report->height : 0.0;
     report->depth = fmax(extent_of_places(model, wind), extent_of_outlines(model, wind));
-    report->frequency = mode ? tt_mode_heavy_frequency(model, mode) : 0.0;
-    const tt_wind_body body = {.height = report->height, .base_height = piece->site.base_height.is,
-                               .breadth = report->breadth, .depth = report->depth,
-                               .frequency = report->frequency, .log_decrement = piece->site.damping.is,
-                               .drag_area_modal = sum.drag, .mass_modal = sum.heavy};
-    basis->pressure(site, piece->site.base_height.is + fmax(0.0, report->height), &report->steps);
-    report->gust = basis->gust(site, &body, &report->steps);
+    basis->pressure(site, model->piece->site.base_height.is + fmax(0.0, report->height), &report->steps);
+    find_gust(&g, site, report);
 }

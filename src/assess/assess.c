@@ -36,7 +36,7 @@ static void say_failure(const tt_assessment *a, tt_status status, const tt_frame
                     one ? one : "?", two ? two : "?");
     } else if (status == TT_E_INPUT) {
         tt_complain(diags, TT_D_CONTRADICTION, nowhere, "put loads that always act together into one case",
-                    "more than 8 variable loads of its own: not every choice of them can be tried");
+                    "more than 8 variable or 4 permanent loads of its own: not every choice of them can be tried");
     } else if (tt_status_who(status) == TT_WHO_MODEL) {
         tt_complain(diags, TT_D_ANALYSIS, nowhere, "look for a limb that is much stiffer or longer than its neighbours",
                     "the analysis could not be finished: %s", tt_status_text(status));

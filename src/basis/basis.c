@@ -43,6 +43,7 @@ static tt_rule rule_of(const tt_rule_row *row)
     rule.source = *tt_source_of(row->source);
     memcpy(rule.lead, row->lead, sizeof rule.lead);
     memcpy(rule.with, row->with, sizeof rule.with);
+    memcpy(rule.permanent, row->permanent, sizeof rule.permanent);
     return rule;
 }
 

@@ -63,7 +63,7 @@ typedef enum { TT_CLASS_WIND, TT_CLASS_OWN_VARIABLE, TT_CLASS_OWN_ACCIDENTAL, TT
 
 /** One rule of combination. Weight takes `weight`; one variable class leads with lead[class], the
  *  others that are there may accompany with with[class] (0: absent from the rule). An own
- *  permanent case goes with the weight's factor. A rule with no lead class stands for itself. */
+ *  permanent case is not of one source with the weight: it takes either of its own two factors. */
 typedef struct {
     const char *name;      /* "6.10 sup", "(4)" */
     tt_level level;
@@ -71,6 +71,7 @@ typedef struct {
     double weight_restoring; /* equilibrium: factor on the part of the weight that restores */
     double lead[TT_CLASSES];
     double with[TT_CLASSES];
+    double permanent[2];   /* on each own permanent case by itself: unfavourable, favourable */
     bool bare;             /* also stands with no variable action at all */
     double overturning_factor; /* demand is multiplied by this in the equilibrium check */
     tt_source source;

@@ -29,14 +29,15 @@ double tt_air_damping(const tt_wind_body *body, double air, double speed);
 /** Drag of an oval outline on its width `across` the wind. */
 double tt_drag_oval(double across, double along, tt_steps *steps);
 
-/** A row of a table of rules: weight, its restoring part, then wind, own variable, own accidental.
- */
+/** A row of a table of rules: weight, its restoring part, then wind, own variable, own accidental;
+ *  own permanent cases, unfavourable and favourable. */
 typedef struct {
     const char *name;
     tt_level level;
     tt_source_id source;
     double weight, restoring, lead[TT_CLASSES], with[TT_CLASSES], overturning;
     bool bare;
+    double permanent[2];
 } tt_rule_row;
 
 /** The first rows, at most `most`, as rules; returns how many. */

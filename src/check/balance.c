@@ -32,7 +32,7 @@ static bool hull_of_soles(const tt_piece *piece, tt_pool *pool, tt_vec2 **hull, 
 /* An edge to tip over: a point on it, its outward level normal, and the axis along it. */
 typedef struct {
     tt_vec3 at, out, axis;
-    double tips, keeps; /* moments of the nominal weight, N.m */
+    double tips[TT_PATTERNS], keeps[TT_PATTERNS]; /* moments of the weight, N.m */
 } edge;
 
 static edge edge_of(const tt_vec2 *polygon, size_t n, size_t i, double z)
@@ -43,51 +43,61 @@ static edge edge_of(const tt_vec2 *polygon, size_t n, size_t i, double z)
     return (edge){.at = {a.x, a.y, z}, .out = out, .axis = tt_cross((tt_vec3){0, 0, 1}, out)};
 }
 
-static void hang(edge *about, tt_vec3 at, double mass)
+static void hang(edge *about, int pattern, tt_vec3 at, double mass)
 {
     const double moment = mass * gravity * tt_dot(tt_sub(at, about->at), about->out);
-    if (moment > 0.0) about->tips += moment;
-    else about->keeps -= moment;
+    if (moment > 0.0) about->tips[pattern] += moment;
+    else about->keeps[pattern] -= moment;
 }
 
-static void hang_weight(const tt_model *model, edge *about)
+static void hang_weight(const tt_model *model, edge *about, int pattern)
 {
     for (size_t i = 0; i < model->bars.n * TT_BAR_POINTS; i++) {
         const tt_strip *strip = &model->strips[i];
-        hang(about, strip->at, (strip->bronze[TT_NOMINAL] + strip->armature) * strip->length);
+        hang(about, pattern, strip->at, (strip->bronze[pattern] + strip->armature) * strip->length);
     }
     for (size_t i = 0; i < model->piece->lumps.n; i++) {
         const tt_lump *lump = &model->piece->lumps.at[i];
-        hang(about, tt_add(model->piece->points.at[lump->at].at, lump->offset), lump->mass.is);
+        const double mass = pattern == TT_HEAVY ? lump->mass.high : pattern == TT_LIGHT ? lump->mass.low : lump->mass.is;
+        hang(about, pattern, tt_add(model->piece->points.at[lump->at].at, lump->offset), mass);
     }
 }
 
-static double tipping_use(const tt_check_input *in, const tt_combination *together, const edge *about)
+/* Tipping moment of the loads that act beside the weight. */
+static double pushed_over(const tt_check_input *in, const tt_combination *together, const edge *about)
 {
-    double tips = together->weight * about->tips;
+    double tips = 0.0;
     for (size_t i = 0; i < together->parts; i++) {
         tt_vec3 force, moment;
         tt_case_resultant(in->model, &in->actions->cases.at[together->part[i].acting], about->at, &force, &moment);
         tips += together->part[i].factor * tt_dot(moment, about->axis);
     }
-    const double keeps = together->weight_restoring * about->keeps;
-    tips *= together->overturning_factor > 0.0 ? together->overturning_factor : 1.0;
-    return keeps > 0.0 ? fmax(0.0, tips) / keeps : INFINITY;
+    return tips;
 }
 
+static void tip(const tt_combination *together, double tips, double keeps, tt_balance *out)
+{
+    const double factor = together->overturning_factor > 0.0 ? together->overturning_factor : 1.0;
+    const double use = keeps > 0.0 ? fmax(0.0, tips * factor) / keeps : INFINITY;
+    if (out->combination && use <= out->use) return;
+    out->use = use;
+    out->combination = together->name;
+}
+
+/* The nominal weight with its two factors, and the heavy and light weight at 1.00: the worse. */
 static void tip_over_edges(const tt_check_input *in, const tt_vec2 *polygon, size_t n, tt_balance *out)
 {
     const double z = in->piece->points.at[in->piece->stands.at[0].at].at.z;
     for (size_t i = 0; i < n; i++) {
         edge about = edge_of(polygon, n, i, z);
-        hang_weight(in->model, &about);
+        for (int p = 0; p < TT_PATTERNS; p++) hang_weight(in->model, &about, p);
         for (size_t c = 0; c < in->combinations->n; c++) {
             const tt_combination *together = &in->combinations->at[c];
             if (together->level != TT_EQUILIBRIUM) continue;
-            const double use = tipping_use(in, together, &about);
-            if (out->combination && use <= out->use) continue;
-            out->use = use;
-            out->combination = together->name;
+            const double pushed = pushed_over(in, together, &about);
+            tip(together, pushed + together->weight * about.tips[TT_NOMINAL], together->weight_restoring * about.keeps[TT_NOMINAL], out);
+            tip(together, pushed + about.tips[TT_HEAVY], about.keeps[TT_HEAVY], out);
+            tip(together, pushed + about.tips[TT_LIGHT], about.keeps[TT_LIGHT], out);
         }
     }
 }

@@ -116,8 +116,8 @@ void tt_steps_stress(tt_steps *steps, const tt_section *s, const tt_forces *f, c
                 s->elliptic ? "sqrt((%.6g*%.6g/%.6g)^2 + (%.6g*%.6g/%.6g)^2)" : "%.6g*%.6g/%.6g + %.6g*%.6g/%.6g",
                 fabs(f->my), s->reach_z, s->iy, fabs(f->mz), s->reach_y, s->iz);
     tt_step_add(steps, "tau_T", "|T_p|/W_t", twist, "Pa", elastic, "%.6g/%.6g", fabs(f->t), s->torsion_modulus);
-    tt_step_add(steps, "tau_V", s->elliptic ? "sqrt((V_yp k_y)^2 + (V_zp k_z)^2)" : "|V_yp| k_y + |V_zp| k_z",
-                stress->shear - twist, "Pa", elastic, s->elliptic ? "sqrt((%.6g*%.6g)^2 + (%.6g*%.6g)^2)" : "%.6g*%.6g + %.6g*%.6g",
+    tt_step_add(steps, "tau_V", "sqrt((V_yp k_y)^2 + (V_zp k_z)^2)", stress->shear - twist, "Pa", elastic,
+                "sqrt((%.6g*%.6g)^2 + (%.6g*%.6g)^2)",
                 fabs(f->vy), s->peak_shear_y, fabs(f->vz), s->peak_shear_z);
     tt_step_add(steps, "sigma_v", "sqrt((sigma_N + sigma_M)^2 + 3 (tau_T + tau_V)^2)", stress->equivalent, "Pa",
                 tt_source_of(TT_S_von_mises), "sqrt((%.6g + %.6g)^2 + 3*(%.6g + %.6g)^2)", axial,

@@ -60,6 +60,34 @@ static bool flat_limbs(const tt_check_input *in)
     return false;
 }
 
+static bool windy(const tt_check_input *in)
+{
+    return in->actions->winds > 0;
+}
+
+static bool standing(const tt_check_input *in)
+{
+    for (size_t i = 0; i < in->piece->stands.n; i++) {
+        if (in->piece->stands.at[i].sole_n) return true;
+    }
+    return false;
+}
+
+/* Do two members of the armature meet anywhere? */
+static bool spliced(const tt_check_input *in)
+{
+    const tt_piece *piece = in->piece;
+    for (size_t p = 0; p < piece->points.n; p++) {
+        int members = 0;
+        for (size_t i = 0; i < piece->segments.n; i++) {
+            const tt_segment *segment = &piece->segments.at[i];
+            members += segment->armature.form != TT_MEMBER_NONE && (segment->from == p || segment->to == p);
+        }
+        if (members > 1) return true;
+    }
+    return false;
+}
+
 static bool swings_by_hand(const tt_check_input *in)
 {
     for (int carry = 0; carry < TT_MODELS; carry++) {
@@ -82,7 +110,8 @@ static const char later[] = "this version does not compute it";
 static const row rows[] = {
     {"wind", "site says nothing of the wind", "site: {wind: {basic_speed: ..., terrain or exposure: ...}}, or wind: none", true, wind_unsaid},
     {"wind.flats", "wind square to a flat limb, off its middle: this version does not compute it", NULL, true, flat_limbs},
-    {"wind.torsion", "wind on one side of the piece only: this version does not compute it", NULL, true, outdoors},
+    {"wind.torsion", "wind on one side of the piece only: this version does not compute it", NULL, true, windy},
+    {"vortex", "shedding of vortices and galloping of slender limbs: this version does not compute it", NULL, true, windy},
     {"earthquake", later, NULL, true, always},
     {"people", "people who climb, hang or push: this version does not compute it", "a load of your own: loads: [{case: ..., kind: variable, at: ..., force: ...}]", true, always},
     {"ice", later, NULL, true, outdoors},
@@ -94,21 +123,34 @@ static const row rows[] = {
     {"local.buckling", later, NULL, true, hollow_bronze},
     {"follow", "whether the bronze cracks before the armature is spent: this version does not compute it", NULL, false, armature_in_bronze},
     {"base spring", "how far the base turns under the stands: this version takes them as held as written", NULL, true, always},
-    {"anchors", "what holds the stands in the ground: not described", NULL, true, always},
+    {"splices", "where members of the armature meet: their welds or sockets are not described", NULL, true, spliced},
+    {"anchors", "what holds the stands: the welds of bronze and armature to it, plate, rods, and what they sit in are not described", NULL, true, always},
+    {"footing", "pedestal, footing and soil: not described", NULL, true, standing},
+    {"fatigue", "fatigue of welds and of the bronze: this version does not compute it", NULL, true, windy},
+    {"galvanic", "bronze and another metal that touch in the wet: this version does not judge the pair", NULL, false, armature_in_bronze},
+    {"handling", "lifting, laying down, transport: this version does not compute it", NULL, false, always},
     {"seams", "seams of the bronze that nobody described: taken as the alloy's seams count", NULL, true, seams},
     {"shaking", "it can be shaken by hand (a mode between 1 and 5 Hz): a static push does not cover this", NULL, false, swings_by_hand},
 };
 
-/* Largest bending moment of a cut over the strength combinations, armature alone, heavy: N.m. */
+/* Largest bending moment of a cut, armature alone, heavy or light, over the combinations of the
+ * strength and accidental levels: N.m. What is left by rounding at a free end is nothing. */
 static double moment_at(const tt_check_input *in, size_t cut)
 {
-    double most = 0.0;
+    double most = 0.0, scale = 0.0;
     for (size_t i = 0; i < in->combinations->n; i++) {
-        if (in->combinations->at[i].level != TT_STRENGTH) continue;
-        const tt_forces f = tt_superpose(in->solution, TT_ALONE, &in->combinations->at[i], TT_HEAVY, cut);
-        most = fmax(most, hypot(f.my, f.mz));
+        const tt_combination *together = &in->combinations->at[i];
+        if (together->level != TT_STRENGTH && together->level != TT_ACCIDENTAL) continue;
+        for (int pattern = TT_HEAVY; pattern <= TT_LIGHT; pattern++) {
+            const tt_forces f = tt_superpose(in->solution, TT_ALONE, together, pattern, cut);
+            most = fmax(most, sqrt(f.my * f.my + f.mz * f.mz));
+        }
     }
-    return most;
+    for (size_t c = 0; c < in->model->cuts.n; c++) {
+        const tt_forces *f = &in->solution->answer[TT_ALONE][TT_HEAVY].cut[c];
+        scale = fmax(scale, fabs(f->my) + fabs(f->mz));
+    }
+    return most > 1e-9 * scale ? most : 0.0;
 }
 
 static bool armature_goes_on(const tt_piece *piece, size_t index, size_t point)
@@ -133,12 +175,29 @@ static bool transfer(const tt_check_input *in, tt_findings *out)
             const size_t point = end ? segment->to : segment->from;
             if (armature_goes_on(in->piece, s, point)) continue;
             const size_t cut = end ? in->model->first_cut[s + 1] - 1 : in->model->first_cut[s];
+            const double moment = moment_at(in, cut);
             const tt_unchecked entry = {.check = "transfer", .where = in->piece->points.at[point].name,
-                                        .why = "the armature ends here and what it carries has to go over to the bronze through welds or pins that nobody described; the bending moment alone is the demand told",
-                                        .needed = true, .has_demand = true,
-                                        .demand = moment_at(in, cut), .unit = "N.m"};
+                                        .why = "the armature ends here and what it carries has to go over to the bronze through welds or pins that nobody described; told is the bending moment alone, and what goes over on the way there comes on top",
+                                        .needed = true, .has_demand = moment > 0.0,
+                                        .demand = moment, .unit = "N.m"};
             if (!tt_unchecked_add(out, entry)) return false;
         }
+    }
+    return true;
+}
+
+/* At a seam that counts nothing everything goes through the armature: what the bronze carried on
+ * one side must get into it and out again. */
+static bool dead_seams(const tt_check_input *in, tt_findings *out)
+{
+    for (size_t c = 0; c < in->model->cuts.n; c++) {
+        const tt_cut *cut = &in->model->cuts.at[c];
+        if (cut->armature.area <= 0.0 || cut->bronze.area <= 0.0 || tt_seam_at(in, cut) > 0.0) continue;
+        const double moment = moment_at(in, c);
+        const tt_unchecked entry = {.check = "transfer", .where = tt_piece_where(in->piece, &out->pool, cut->segment, cut->x),
+                                    .why = "a seam here counts nothing: what the bronze carries goes over to the armature through welds or pins that nobody described",
+                                    .needed = true, .has_demand = moment > 0.0, .demand = moment, .unit = "N.m"};
+        if (!entry.where || !tt_unchecked_add(out, entry)) return false;
     }
     return true;
 }
@@ -151,5 +210,5 @@ tt_status tt_unchecked_find(const tt_check_input *in, tt_findings *out)
                                     .give = rows[i].give, .needed = rows[i].needed};
         if (!tt_unchecked_add(out, entry)) return TT_E_NOMEM;
     }
-    return transfer(in, out) ? TT_OK : TT_E_NOMEM;
+    return transfer(in, out) && dead_seams(in, out) ? TT_OK : TT_E_NOMEM;
 }

@@ -8,7 +8,7 @@
 #include <stdint.h>
 #include <string.h>
 
-enum { RULES = 64, OWN_MOST = 8, PARTS_MOST = 64 };
+enum { RULES = 64, OWN_MOST = 8, PERMANENT_MOST = 4, PARTS_MOST = OWN_MOST + PERMANENT_MOST + 2 };
 
 typedef struct {
     const tt_piece *piece;
@@ -17,6 +17,8 @@ typedef struct {
     tt_combinations *list;
     size_t own[OWN_MOST]; /* variable cases of the file */
     size_t owns;
+    size_t permanent[PERMANENT_MOST];
+    size_t permanents;
     bool short_of_memory;
 } job;
 
@@ -30,11 +32,13 @@ static void add(draft *to, size_t acting, double factor)
     if (factor != 0.0 && to->n < PARTS_MOST) to->part[to->n++] = (tt_part){acting, factor};
 }
 
-/* "6.10 sup: 1.35 weight + 1.5 wind 90" */
-static char *name_of(const job *j, const char *rule, double weight, const draft *parts)
+/* "6.10 sup: 1.35 weight + 1.5 wind 90"; "1.1/0.9 weight" where it tips and where it restores. */
+static char *name_of(const job *j, const char *rule, double weight, double restoring, const draft *parts)
 {
     tt_text words = {0};
-    tt_text_format(&words, "%s: %.4g weight", rule, weight);
+    tt_text_format(&words, "%s: %.4g", rule, weight);
+    if (restoring != weight) tt_text_format(&words, "/%.4g", restoring);
+    tt_text_put(&words, " weight");
     for (size_t i = 0; i < parts->n; i++) {
         tt_text_format(&words, " + %.4g %s", parts->part[i].factor, j->actions->cases.at[parts->part[i].acting].name);
     }
@@ -43,24 +47,34 @@ static char *name_of(const job *j, const char *rule, double weight, const draft 
     return name;
 }
 
-static void emit(job *j, const tt_rule *rule, const draft *parts, size_t leading)
+static void emit_one(job *j, const tt_rule *rule, const draft *all, size_t leading)
 {
-    draft all = *parts;
-    for (size_t i = TT_PATTERNS; i < j->actions->cases.n; i++) {
-        const tt_case *acting = &j->actions->cases.at[i];
-        if (acting->kind == TT_CASE_OWN && acting->load == TT_LOAD_PERMANENT) add(&all, i, rule->weight);
-    }
     tt_combination made = {.level = rule->level, .source = rule->source, .weight = rule->weight,
                            .weight_restoring = rule->weight_restoring, .patterned = true,
                            .overturning_factor = rule->overturning_factor, .leading = leading,
-                           .parts = all.n};
-    made.name = name_of(j, rule->name, rule->weight, &all);
-    made.part = tt_pool_take(j->pool, all.n, sizeof *made.part);
+                           .parts = all->n};
+    made.name = name_of(j, rule->name, rule->weight, rule->weight_restoring, all);
+    made.part = tt_pool_take(j->pool, all->n, sizeof *made.part);
     if (!made.name || !made.part || !tt_list_push(j->list, made)) {
         j->short_of_memory = true;
         return;
     }
-    memcpy(made.part, all.part, all.n * sizeof *made.part);
+    memcpy(made.part, all->part, all->n * sizeof *made.part);
+}
+
+/* With each own permanent case at its unfavourable or its favourable factor: which is which depends
+ * on the cut, so every choice is tried. */
+static void emit(job *j, const tt_rule *rule, const draft *parts, size_t leading)
+{
+    const bool differ = rule->permanent[0] != rule->permanent[1];
+    const uint32_t choices = differ ? 1u << j->permanents : 1u;
+    for (uint32_t choice = 0; choice < choices; choice++) {
+        draft all = *parts;
+        for (size_t i = 0; i < j->permanents; i++) {
+            add(&all, j->permanent[i], rule->permanent[choice >> i & 1u]);
+        }
+        emit_one(j, rule, &all, leading);
+    }
 }
 
 /* The leading case with every choice of own variable cases beside it. */
@@ -163,20 +177,27 @@ static void own_combination(job *j, const tt_own_combination *own)
     }
 }
 
+/* Own cases by kind; false when there are too many to try every choice of them. */
+static bool sort_own(job *j)
+{
+    for (size_t i = TT_PATTERNS; i < j->actions->cases.n; i++) {
+        const tt_case *acting = &j->actions->cases.at[i];
+        const bool permanent = acting->kind == TT_CASE_OWN && acting->load == TT_LOAD_PERMANENT;
+        if (permanent && j->permanents == PERMANENT_MOST) return false;
+        if (permanent) j->permanent[j->permanents++] = i;
+        if (class_of(acting) != TT_CLASS_OWN_VARIABLE) continue;
+        if (j->owns == OWN_MOST) return false;
+        j->own[j->owns++] = i;
+    }
+    return true;
+}
+
 tt_status tt_combine(const tt_piece *piece, const tt_actions *actions, const tt_basis *basis,
                      tt_pool *pool, tt_combinations *list)
 {
     job j = {.piece = piece, .actions = actions, .pool = pool, .list = list};
     tt_rule rules[RULES];
-    size_t permanent = 0;
-    for (size_t i = TT_PATTERNS; i < actions->cases.n; i++) {
-        const int class = class_of(&actions->cases.at[i]);
-        permanent += class < 0;
-        if (class != TT_CLASS_OWN_VARIABLE) continue;
-        if (j.owns == OWN_MOST) return TT_E_INPUT;
-        j.own[j.owns++] = i;
-    }
-    if (permanent + j.owns + 2 > PARTS_MOST) return TT_E_INPUT;
+    if (!sort_own(&j)) return TT_E_INPUT;
     const size_t n = basis->rules(piece->risk, rules, RULES);
     for (size_t i = 0; i < n; i++) spread_rule(&j, &rules[i]);
     for (size_t i = 0; i < piece->combinations.n; i++) own_combination(&j, &piece->combinations.at[i]);

@@ -28,7 +28,7 @@ typedef struct {
 typedef TT_LIST(tt_combination) tt_combinations;
 
 /** All combinations; strings and parts live in the pool. TT_E_INPUT when the file has more than 8
- *  variable or 50 permanent cases of its own: not every choice of them could be tried. */
+ *  variable or 4 permanent cases of its own: not every choice of them could be tried. */
 tt_status tt_combine(const tt_piece *piece, const tt_actions *actions, const tt_basis *basis,
                      tt_pool *pool, tt_combinations *list);
 

@@ -3,11 +3,9 @@
 
 #include <math.h>
 
-static tt_status solve_one(const tt_model *model, int carry, const tt_frame_load *load, tt_pool *pool,
-                           tt_answer *answer)
+static tt_status cut_one(const tt_model *model, int carry, const tt_frame_load *load, tt_pool *pool,
+                         tt_answer *answer)
 {
-    const tt_status status = tt_frame_solve(model->frame[carry], load, pool, &answer->state);
-    if (status != TT_OK) return status;
     answer->cut = tt_pool_take(pool, model->cuts.n, sizeof *answer->cut);
     if (!answer->cut) return TT_E_NOMEM;
     for (size_t i = 0; i < model->cuts.n; i++) {
@@ -16,17 +14,33 @@ static tt_status solve_one(const tt_model *model, int carry, const tt_frame_load
     return TT_OK;
 }
 
+/* n cases in one carry model; load and state: room for n. */
+static tt_status solve_model(const tt_model *model, int carry, const tt_frame_load *load, size_t n,
+                             tt_frame_state *state, tt_pool *pool, tt_answer *answer)
+{
+    tt_status status = tt_frame_solve_all(model->frame[carry], load, n, pool, state);
+    for (size_t i = 0; i < n && status == TT_OK; i++) {
+        answer[i].state = state[i];
+        status = cut_one(model, carry, &load[i], pool, &answer[i]);
+    }
+    return status;
+}
+
 tt_status tt_solve_cases(const tt_model *model, const tt_actions *actions, size_t first,
                          tt_pool *pool, tt_solution *solution)
 {
-    tt_status status = TT_OK;
+    const size_t n = actions->cases.n, more = n - first;
+    tt_frame_load *load = tt_pool_take(pool, more, sizeof *load);
+    tt_frame_state *state = tt_pool_take(pool, more, sizeof *state);
+    tt_status status = load && state ? TT_OK : TT_E_NOMEM;
+    for (size_t i = 0; i < more && load; i++) load[i] = actions->cases.at[first + i].on;
     for (int carry = 0; carry < TT_MODELS && status == TT_OK; carry++) {
-        tt_answer *all = tt_pool_take(pool, actions->cases.n, sizeof *all);
+        tt_answer *all = tt_pool_take(pool, n, sizeof *all);
         if (!all) return TT_E_NOMEM;
         for (size_t i = 0; i < first; i++) all[i] = solution->answer[carry][i];
         solution->answer[carry] = all;
-        for (size_t i = first; i < actions->cases.n && status == TT_OK; i++) {
-            status = solve_one(model, carry, &actions->cases.at[i].on, pool, &all[i]);
+        status = solve_model(model, carry, load, more, state, pool, all + first);
+        for (size_t i = first; i < n; i++) {
             solution->residual = fmax(solution->residual, all[i].state.residual);
             solution->refinement = fmax(solution->refinement, all[i].state.refinement);
         }

@@ -31,30 +31,55 @@ static bool add_between(tt_entries *terms, const int *a, const int *b, const tt_
     return fits;
 }
 
-/* to' block from */
-static tt_mat6 carried(const tt_mat6 *to, const tt_mat6 *block, const tt_mat6 *from)
-{
-    const tt_mat6 half = tt_mat6_mul(block, from);
-    return tt_mat6_tmul(to, &half);
-}
-
+/* A bar between two bodies, or within one; m is about the masters of the bodies. */
 static bool add_bar(const tt_frame *frame, const tt_frame_bar *bar, const tt_bar_matrix *m,
                     tt_entries *terms)
 {
-    const size_t p = tt_bar_body(frame, bar, 0), q = tt_bar_body(frame, bar, 1);
-    const tt_mat6 a = tt_bar_to_local(frame, bar, 0), b = tt_bar_to_local(frame, bar, 1);
+    const size_t p = frame->nodes.at[bar->from].body, q = frame->nodes.at[bar->to].body;
     const int *at_a = frame->bodies.at[p].unknown, *at_b = frame->bodies.at[q].unknown;
-    tt_mat6 aa = carried(&a, &m->aa, &a);
-    const tt_mat6 ab = carried(&a, &m->ab, &b), bb = carried(&b, &m->bb, &b);
     if (p != q) {
-        return add_own(terms, at_a, &aa) && add_own(terms, at_b, &bb) &&
-               add_between(terms, at_a, at_b, &ab);
+        return add_own(terms, at_a, &m->aa) && add_own(terms, at_b, &m->bb) &&
+               add_between(terms, at_a, at_b, &m->ab);
     }
-    tt_mat6_add(&aa, 1.0, &bb);
+    tt_mat6 all = m->aa;
+    tt_mat6_add(&all, 1.0, &m->bb);
     for (int i = 0; i < TT_SIX; i++) {
-        for (int j = 0; j < TT_SIX; j++) aa.at[i][j] += ab.at[i][j] + ab.at[j][i];
+        for (int j = 0; j < TT_SIX; j++) all.at[i][j] += m->ab.at[i][j] + m->ab.at[j][i];
     }
-    return add_own(terms, at_a, &aa);
+    return add_own(terms, at_a, &all);
+}
+
+/* T' m T */
+static void bring(tt_mat6 *m, tt_vec3 arm)
+{
+    tt_rigid_rows(m, arm);
+    tt_rigid_columns(m, arm);
+}
+
+/* What strains a bar is the moves of its end less those that its start brings there. */
+static tt_bar_matrix stiffness_of(const tt_frame *frame, const tt_frame_bar *bar)
+{
+    const tt_vec3 along = tt_sub(frame->nodes.at[bar->to].at, frame->nodes.at[bar->from].at);
+    const tt_vec3 a = tt_add(tt_arm(frame, bar->from), along), b = tt_arm(frame, bar->to);
+    tt_bar_matrix k = {.bb = tt_turned(&bar->axes, &bar->end_stiffness)};
+    k.aa = k.bb;
+    bring(&k.aa, a);
+    tt_mat6_add(&k.ab, -1.0, &k.bb);
+    tt_rigid_rows(&k.ab, a);
+    tt_rigid_columns(&k.ab, b);
+    bring(&k.bb, b);
+    return k;
+}
+
+static tt_bar_matrix mass_of(const tt_frame *frame, const tt_frame_bar *bar)
+{
+    const tt_vec3 a = tt_arm(frame, bar->from), b = tt_arm(frame, bar->to);
+    tt_bar_matrix m = bar->mass;
+    bring(&m.aa, a);
+    tt_rigid_rows(&m.ab, a);
+    tt_rigid_columns(&m.ab, b);
+    bring(&m.bb, b);
+    return m;
 }
 
 static tt_status finish(const tt_frame *frame, bool fits, tt_entries *terms, tt_sparse *out)
@@ -70,9 +95,8 @@ tt_status tt_assemble_stiffness(tt_frame *frame)
     bool fits = true;
     for (size_t i = 0; i < frame->bars.n && fits; i++) {
         const tt_frame_bar *bar = &frame->bars.at[i];
-        /* inside one body a bar cannot be strained */
-        if (tt_bar_body(frame, bar, 0) == tt_bar_body(frame, bar, 1)) continue;
-        const tt_bar_matrix k = tt_bar_stiffness(bar);
+        if (tt_bar_inside(frame, bar)) continue;
+        const tt_bar_matrix k = stiffness_of(frame, bar);
         fits = add_bar(frame, bar, &k, &terms);
     }
     return finish(frame, fits, &terms, &frame->stiffness);
@@ -83,26 +107,28 @@ tt_status tt_assemble_mass(tt_frame *frame)
     tt_entries terms = {0};
     bool fits = true;
     for (size_t i = 0; i < frame->bars.n && fits; i++) {
-        fits = add_bar(frame, &frame->bars.at[i], &frame->bars.at[i].mass, &terms);
+        const tt_bar_matrix m = mass_of(frame, &frame->bars.at[i]);
+        fits = add_bar(frame, &frame->bars.at[i], &m, &terms);
     }
     for (size_t i = 0; i < frame->masses.n && fits; i++) {
         const tt_frame_mass_at *at = &frame->masses.at[i];
-        const tt_mat6 own = tt_rigid_mass(at->mass, at->offset, at->inertia);
-        const tt_mat6 node = tt_node_of_body(frame, at->node);
-        const tt_mat6 block = carried(&node, &own, &node);
-        fits = add_own(&terms, frame->bodies.at[frame->nodes.at[at->node].body].unknown, &block);
+        tt_mat6 own = tt_unit_matrix();
+        tt_rigid_mass(at->mass, at->offset, at->inertia, &own);
+        bring(&own, tt_arm(frame, at->node));
+        fits = add_own(&terms, frame->bodies.at[frame->nodes.at[at->node].body].unknown, &own);
     }
     return finish(frame, fits, &terms, &frame->mass);
 }
 
 static tt_status form_bars(tt_frame *frame, tt_frame_fault *fault)
 {
+    tt_points points;
+    for (int i = 0; i < TT_BAR_POINTS; i++) points.to[i] = tt_bar_integrals(tt_bar_point[i]);
     for (size_t i = 0; i < frame->bars.n; i++) {
         tt_frame_bar *bar = &frame->bars.at[i];
         *fault = (tt_frame_fault){.node = bar->from, .direction = -1};
         if (!(bar->length > 0.0)) return TT_E_INPUT;
-        if (!tt_bar_form(bar)) return TT_E_ILL_CONDITIONED;
-        bar->mass = tt_bar_mass(bar);
+        if (!tt_bar_form(bar, &points)) return TT_E_ILL_CONDITIONED;
     }
     *fault = (tt_frame_fault){.direction = -1};
     return TT_OK;

@@ -13,14 +13,28 @@ static void add(sums *s, tt_vec3 at, tt_vec3 force, tt_vec3 moment)
 {
     s->force = tt_add(s->force, force);
     s->moment = tt_add(s->moment, tt_add(moment, tt_cross(at, force)));
+}
+
+static void add_node(sums *s, tt_vec3 at, const double f[TT_SIX])
+{
+    const tt_vec3 force = {f[0], f[1], f[2]}, moment = {f[3], f[4], f[5]};
+    add(s, at, force, moment);
     s->forces += tt_length(force);
     s->moments += tt_length(moment);
     s->arm = fmax(s->arm, tt_length(at));
 }
 
-static void add_six(sums *s, tt_vec3 at, const double f[TT_SIX])
+/* The line's sum and, from the start of the bar, its first moment along it; sum of sizes. */
+static double add_line(const tt_frame_bar *bar, const tt_vec3 *line, tt_vec3 *sum, tt_vec3 *first)
 {
-    add(s, at, (tt_vec3){f[0], f[1], f[2]}, (tt_vec3){f[3], f[4], f[5]});
+    double sizes = 0.0;
+    for (int i = 0; i < TT_BAR_POINTS && line; i++) {
+        const tt_vec3 part = tt_scale(line[i], tt_bar_weight[i] * bar->length);
+        *sum = tt_add(*sum, part);
+        *first = tt_add(*first, tt_scale(part, tt_bar_point[i]));
+        sizes += tt_length(part);
+    }
+    return sizes;
 }
 
 static void add_lines(const tt_frame *frame, const tt_frame_load *load, sums *s)
@@ -28,14 +42,10 @@ static void add_lines(const tt_frame *frame, const tt_frame_load *load, sums *s)
     for (size_t b = 0; b < frame->bars.n; b++) {
         const tt_frame_bar *bar = &frame->bars.at[b];
         const tt_vec3 from = frame->nodes.at[bar->from].at, to = frame->nodes.at[bar->to].at;
-        for (size_t i = 0; i < TT_BAR_POINTS; i++) {
-            const size_t k = b * TT_BAR_POINTS + i;
-            const double length = tt_bar_weight[i] * bar->length;
-            tt_vec3 force = {0}, moment = {0};
-            if (load->line_force) force = tt_scale(load->line_force[k], length);
-            if (load->line_moment) moment = tt_scale(load->line_moment[k], length);
-            add(s, tt_lerp(from, to, tt_bar_point[i]), force, moment);
-        }
+        tt_vec3 force = {0, 0, 0}, first = force, moment = force, unread = force;
+        s->forces += add_line(bar, tt_line_of(load->line_force, b), &force, &first);
+        s->moments += add_line(bar, tt_line_of(load->line_moment, b), &moment, &unread);
+        add(s, from, force, tt_add(moment, tt_cross(tt_sub(to, from), first)));
     }
 }
 
@@ -45,11 +55,11 @@ double tt_frame_imbalance(const tt_frame *frame, const tt_frame_load *load,
     sums s = {0};
     add_lines(frame, load, &s);
     for (size_t i = 0; i < frame->nodes.n && load->node; i++) {
-        add_six(&s, frame->nodes.at[i].at, load->node[i]);
+        add_node(&s, frame->nodes.at[i].at, load->node[i]);
     }
     const double forces = s.forces, moments = s.moments;
     for (size_t i = 0; i < frame->nodes.n; i++) {
-        add_six(&s, frame->nodes.at[i].at, state->reaction[i]);
+        add_node(&s, frame->nodes.at[i].at, state->reaction[i]);
     }
     /* a pure moment is carried by forces too, and a force by moments: each has its scale */
     const double of_forces = forces + (s.arm > 0.0 ? moments / s.arm : 0.0);

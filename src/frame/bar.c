@@ -1,73 +1,84 @@
-/* frame/bar.c - end stiffness of a bar by the flexibility method: equilibrium gives the section
- * forces exactly, section flexibilities at the points give strains, virtual forces the movements.
- * SI, local axes. */
+/* frame/bar.c - a bar by the flexibility method: equilibrium gives the section forces exactly,
+ * section flexibilities at the points give strains, virtual forces the movements. SI, local axes. */
 #include "frame/parts.h"
 
-static tt_mat6 unit(void)
+/* Section forces at a point from forces at the end, `arm` away along x: My - arm Fz, Mz + arm Fy.
+ * m times that, and its transpose times m. */
+static void carry_columns(tt_mat6 *m, double arm)
 {
-    tt_mat6 one = {0};
-    for (int i = 0; i < TT_SIX; i++) one.at[i][i] = 1.0;
-    return one;
-}
-
-/* u + theta x arm */
-tt_mat6 tt_rigid(tt_vec3 arm)
-{
-    tt_mat6 t = unit();
-    t.at[0][4] = arm.z;
-    t.at[0][5] = -arm.y;
-    t.at[1][3] = -arm.z;
-    t.at[1][5] = arm.x;
-    t.at[2][3] = arm.y;
-    t.at[2][4] = -arm.x;
-    return t;
-}
-
-tt_mat6 tt_rigid_mass(double mass, tt_vec3 arm, const double inertia[3])
-{
-    const tt_mat6 t = tt_rigid(arm);
-    tt_mat6 m = {0};
-    for (int i = 0; i < 3; i++) {
-        m.at[i][i] = mass;
-        m.at[i + 3][i + 3] = inertia[i];
+    for (int r = 0; r < TT_SIX; r++) {
+        m->at[r][1] += arm * m->at[r][5];
+        m->at[r][2] -= arm * m->at[r][4];
     }
-    m = tt_mat6_mul(&m, &t);
-    return tt_mat6_tmul(&t, &m);
 }
 
-/* Equilibrium of the part between x and the end: forces go on, moments gain (L - x) times force:
- * the transpose of the moves of the end from those of x. */
-tt_mat6 tt_bar_from_end(const tt_frame_bar *bar, double x)
+static void carry_rows(tt_mat6 *m, double arm)
 {
-    const tt_mat6 moves = tt_rigid((tt_vec3){bar->length - x, 0.0, 0.0}), one = unit();
-    return tt_mat6_tmul(&moves, &one);
+    for (int c = 0; c < TT_SIX; c++) {
+        m->at[1][c] += arm * m->at[5][c];
+        m->at[2][c] -= arm * m->at[4][c];
+    }
 }
 
-bool tt_bar_form(tt_frame_bar *bar)
+/* Strains from forces at the end at each point, times the length that it stands for; their virtual
+ * work is the flexibility of the end. */
+static bool soften(tt_frame_bar *bar, tt_mat6 strain[TT_BAR_POINTS])
 {
-    tt_mat6 sum = {0};
+    tt_mat6 sum = {{{0}}};
     for (int i = 0; i < TT_BAR_POINTS; i++) {
+        const double arm = (1.0 - tt_bar_point[i]) * bar->length;
         tt_mat6 stiffness;
         for (int r = 0; r < TT_SIX; r++) {
             for (int c = 0; c < TT_SIX; c++) stiffness.at[r][c] = bar->section[i].stiffness[r][c];
         }
         if (!tt_mat6_inverse(&stiffness, &bar->flexibility[i])) return false;
-        const tt_mat6 forces = tt_bar_from_end(bar, tt_bar_point[i] * bar->length);
-        const tt_mat6 strains = tt_mat6_mul(&bar->flexibility[i], &forces);
-        const tt_mat6 part = tt_mat6_tmul(&forces, &strains);
-        tt_mat6_add(&sum, tt_bar_weight[i] * bar->length, &part);
+        strain[i] = (tt_mat6){{{0}}};
+        tt_mat6_add(&strain[i], tt_bar_weight[i] * bar->length, &bar->flexibility[i]);
+        carry_columns(&strain[i], arm);
+        tt_mat6 part = strain[i];
+        carry_rows(&part, arm);
+        tt_mat6_add(&sum, 1.0, &part);
     }
     return tt_mat6_inverse(&sum, &bar->end_stiffness);
 }
 
-/* The end's moves less those a rigid bar would bring from the start, times the end stiffness; the
- * start balances. */
-tt_bar_matrix tt_bar_stiffness(const tt_frame_bar *bar)
+/* Moves of the free end by a line load of one along d at point j, the start held: virtual forces.
+ * The load beyond point i makes there its own sum, and of a force the moment by its lever. */
+static void moves_of_load(double length, const tt_points *points, const tt_mat6 strain[TT_BAR_POINTS],
+                          int j, int d, double out[TT_SIX])
 {
-    const tt_mat6 whole = tt_bar_from_end(bar, 0.0);
-    tt_bar_matrix k = {.bb = bar->end_stiffness};
-    const tt_mat6 from_end = tt_mat6_mul(&whole, &bar->end_stiffness);
-    k.aa = tt_mat6_mult(&from_end, &whole);
-    tt_mat6_add(&k.ab, -1.0, &from_end);
-    return k;
+    for (int i = 0; i < TT_BAR_POINTS; i++) {
+        const double (*moves)[TT_SIX] = strain[i].at; /* transposed: by section forces */
+        const double w = tt_bar_weight[j];
+        const double sum = length * (w - points->to[i].once[j]);
+        const double lever = length * length *
+                             (w * (tt_bar_point[j] - tt_bar_point[i]) + points->to[i].twice[j]);
+        for (int k = 0; k < TT_SIX; k++) out[k] += sum * moves[d][k];
+        for (int k = 0; k < TT_SIX && d == 1; k++) out[k] += lever * moves[5][k];
+        for (int k = 0; k < TT_SIX && d == 2; k++) out[k] -= lever * moves[4][k];
+    }
+}
+
+static void hold(tt_frame_bar *bar, const tt_points *points, const tt_mat6 strain[TT_BAR_POINTS])
+{
+    for (int j = 0; j < TT_BAR_POINTS; j++) {
+        for (int d = 0; d < TT_SIX; d++) {
+            double moved[TT_SIX] = {0}, back[TT_SIX];
+            moves_of_load(bar->length, points, strain, j, d, moved);
+            for (int k = 0; k < TT_SIX; k++) {
+                back[k] = -moved[k];
+                bar->held[j][d][k] = 0.0;
+            }
+            tt_mat6_apply(&bar->end_stiffness, back, bar->held[j][d]);
+        }
+    }
+}
+
+bool tt_bar_form(tt_frame_bar *bar, const tt_points *points)
+{
+    tt_mat6 strain[TT_BAR_POINTS];
+    if (!soften(bar, strain)) return false;
+    hold(bar, points, strain);
+    bar->mass = tt_bar_mass(bar, points, strain);
+    return true;
 }

@@ -1,93 +1,125 @@
-/* frame/barload.c - a bar under a line load: section forces by equilibrium, end forces of the held
- * bar by the flexibility method. The load is the polynomial through its values at the points. */
+/* frame/barload.c - a bar under a line load: forces on its held ends, section forces by
+ * equilibrium. The load is the polynomial through its values at the points. SI. */
 #include "frame/parts.h"
 
 #include <string.h>
 
-static void put_local(const tt_axes *axes, tt_vec3 global, double out[3])
+/* sum: the load's, local; lever: of forces times their distance along x from where the moments are
+ * taken. */
+static void add_load(tt_vec3 force, tt_vec3 moment, tt_vec3 lever, double out[TT_SIX])
 {
-    const tt_vec3 local = tt_to_local(axes, global);
-    out[0] = local.x;
-    out[1] = local.y;
-    out[2] = local.z;
+    out[0] += force.x;
+    out[1] += force.y;
+    out[2] += force.z;
+    out[3] += moment.x;
+    out[4] += moment.y - lever.z;
+    out[5] += moment.z + lever.y;
 }
 
-tt_line tt_bar_line(const tt_frame *frame, const tt_frame_load *load, size_t bar)
+static void add_column(double factor, const double column[TT_SIX], double sum[TT_SIX])
 {
-    tt_line line = {0};
-    const tt_axes *axes = &frame->bars.at[bar].axes;
-    for (size_t i = 0; i < TT_BAR_POINTS; i++) {
-        const size_t at = bar * TT_BAR_POINTS + i;
-        if (load->line_force) put_local(axes, load->line_force[at], line.at[i]);
-        if (load->line_moment) put_local(axes, load->line_moment[at], line.at[i] + 3);
+    for (int d = 0; d < TT_SIX; d++) sum[d] += factor * column[d];
+}
+
+/* One kind of load (first 0: forces, 3: moments) on the end of the held bar. Its sum and levers
+ * about the start, local. */
+typedef struct {
+    tt_vec3 sum, lever;
+} total;
+
+static total add_held(const tt_frame_bar *bar, const tt_vec3 *line, int first, double end[TT_SIX])
+{
+    total all = {.sum = {0, 0, 0}};
+    for (int j = 0; j < TT_BAR_POINTS && line; j++) {
+        const tt_vec3 p = tt_to_local(&bar->axes, line[j]);
+        const double length = tt_bar_weight[j] * bar->length;
+        add_column(p.x, bar->held[j][first], end);
+        add_column(p.y, bar->held[j][first + 1], end);
+        add_column(p.z, bar->held[j][first + 2], end);
+        all.sum = tt_add(all.sum, tt_scale(p, length));
+        all.lever = tt_add(all.lever, tt_scale(p, length * tt_bar_point[j] * bar->length));
     }
-    return line;
+    return all;
 }
 
-/* One load value: `sum` its integral, `lever` the integral of force times distance along x from the
- * cut towards the load (negative when the load lies before the cut). */
-static void add_load(const double p[TT_SIX], double sum, double lever, double out[TT_SIX])
+const tt_vec3 *tt_line_of(const tt_vec3 *line, size_t bar)
 {
-    for (int d = 0; d < TT_SIX; d++) out[d] += sum * p[d];
-    out[4] -= lever * p[2];
-    out[5] += lever * p[1];
+    return line ? line + bar * TT_BAR_POINTS : NULL;
 }
 
-/* Section forces at x (0..1) from the load between x and the end, the end free. */
-static void from_load_beyond(double length, double x, const tt_line *line, double out[TT_SIX])
+/* The start takes what the end does not. */
+static void balance(const tt_frame_bar *bar, const double end[TT_SIX], double start[TT_SIX])
 {
-    double once[TT_BAR_POINTS], twice[TT_BAR_POINTS];
-    tt_bar_integrals(x, once, twice);
-    memset(out, 0, TT_SIX * sizeof *out);
-    for (int j = 0; j < TT_BAR_POINTS; j++) {
-        const double w = tt_bar_weight[j];
-        const double lever = w * (tt_bar_point[j] - x) + twice[j];
-        add_load(line->at[j], length * (w - once[j]), length * length * lever, out);
-    }
+    for (int d = 0; d < TT_SIX; d++) start[d] -= end[d];
+    start[4] += bar->length * end[2];
+    start[5] -= bar->length * end[1];
 }
 
-/* Moves of the free end under the load, the start held: virtual forces. */
-static void moves_of_load(const tt_frame_bar *bar, const tt_line *line, double out[TT_SIX])
+tt_bar_ends tt_bar_held(const tt_frame *frame, const tt_frame_load *load, size_t index)
 {
-    memset(out, 0, TT_SIX * sizeof *out);
-    for (int i = 0; i < TT_BAR_POINTS; i++) {
-        double forces[TT_SIX], strain[TT_SIX] = {0};
-        from_load_beyond(bar->length, tt_bar_point[i], line, forces);
-        tt_mat6_apply(&bar->flexibility[i], forces, strain);
-        for (int d = 0; d < TT_SIX; d++) strain[d] *= tt_bar_weight[i] * bar->length;
-        const tt_mat6 virtual_forces = tt_bar_from_end(bar, tt_bar_point[i] * bar->length);
-        tt_mat6_tapply(&virtual_forces, strain, out);
-    }
-}
-
-tt_bar_ends tt_bar_end_forces(const tt_frame_bar *bar, const double moved[TT_SIX],
-                              const tt_line *line)
-{
-    tt_bar_ends ends = {0};
-    double alone[TT_SIX], strained[TT_SIX], section[TT_SIX];
-    moves_of_load(bar, line, alone);
-    for (int d = 0; d < TT_SIX; d++) strained[d] = moved[d] - alone[d];
-    tt_mat6_apply(&bar->end_stiffness, strained, ends.end);
-    from_load_beyond(bar->length, 0.0, line, section);
-    const tt_mat6 whole = tt_bar_from_end(bar, 0.0);
-    tt_mat6_apply(&whole, ends.end, section);
-    for (int d = 0; d < TT_SIX; d++) ends.start[d] = -section[d];
+    const tt_frame_bar *bar = &frame->bars.at[index];
+    tt_bar_ends ends = {{0}, {0}};
+    double section[TT_SIX] = {0};
+    const total forces = add_held(bar, tt_line_of(load->line_force, index), 0, ends.end);
+    const total moments = add_held(bar, tt_line_of(load->line_moment, index), 3, ends.end);
+    add_load(forces.sum, moments.sum, forces.lever, section);
+    add_column(-1.0, section, ends.start);
+    balance(bar, ends.end, ends.start);
     return ends;
+}
+
+void tt_bar_strain(const tt_frame_bar *bar, const double moved[TT_SIX], tt_bar_ends *ends)
+{
+    double end[TT_SIX] = {0};
+    tt_mat6_apply(&bar->end_stiffness, moved, end);
+    add_column(1.0, end, ends->end);
+    balance(bar, end, ends->start);
+}
+
+tt_frame_cut tt_frame_cut_at(double x)
+{
+    tt_frame_cut cut = {.x = x};
+    const tt_integrals to = tt_bar_integrals(x);
+    memcpy(cut.once, to.once, sizeof cut.once);
+    memcpy(cut.twice, to.twice, sizeof cut.twice);
+    return cut;
+}
+
+static tt_vec3 weighed(const tt_vec3 *line, const double weight[TT_BAR_POINTS], double factor)
+{
+    tt_vec3 sum = {0, 0, 0};
+    for (int j = 0; j < TT_BAR_POINTS; j++) {
+        sum.x += weight[j] * line[j].x;
+        sum.y += weight[j] * line[j].y;
+        sum.z += weight[j] * line[j].z;
+    }
+    return tt_scale(sum, factor);
+}
+
+/* The load before the cut is taken off; its distance towards the cut counts the other way. */
+void tt_frame_cut_section(const tt_frame *frame, const tt_frame_state *state,
+                          const tt_frame_load *load, size_t index, const tt_frame_cut *cut,
+                          double out[TT_SIX])
+{
+    const tt_frame_bar *bar = &frame->bars.at[index];
+    const double length = bar->length, *start = state->end[index];
+    const tt_vec3 *force = tt_line_of(load->line_force, index);
+    const tt_vec3 *moment = tt_line_of(load->line_moment, index);
+    tt_vec3 sum = {0, 0, 0}, turn = {0, 0, 0}, lever = {0, 0, 0};
+    memcpy(out, start, TT_SIX * sizeof *out);
+    out[4] += cut->x * length * start[2];
+    out[5] -= cut->x * length * start[1];
+    if (force) {
+        sum = tt_to_local(&bar->axes, weighed(force, cut->once, -length));
+        lever = tt_to_local(&bar->axes, weighed(force, cut->twice, length * length));
+    }
+    if (moment) turn = tt_to_local(&bar->axes, weighed(moment, cut->once, -length));
+    add_load(sum, turn, lever, out);
 }
 
 void tt_frame_section(const tt_frame *frame, const tt_frame_state *state, const tt_frame_load *load,
                       size_t bar, double x, double out[TT_SIX])
 {
-    const double length = frame->bars.at[bar].length;
-    const tt_line line = tt_bar_line(frame, load, bar);
-    const double *start = state->end[bar];
-    double once[TT_BAR_POINTS], twice[TT_BAR_POINTS];
-    memcpy(out, start, TT_SIX * sizeof *out);
-    out[4] += x * length * start[2];
-    out[5] -= x * length * start[1];
-    tt_bar_integrals(x, once, twice);
-    for (int j = 0; j < TT_BAR_POINTS; j++) {
-        /* the load before the cut, taken off: its distance towards the cut counts the other way */
-        add_load(line.at[j], -length * once[j], length * length * twice[j], out);
-    }
+    const tt_frame_cut cut = tt_frame_cut_at(x);
+    tt_frame_cut_section(frame, state, load, bar, &cut, out);
 }

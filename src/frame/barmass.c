@@ -1,26 +1,15 @@
 /* frame/barmass.c - consistent mass matrix of a bar on the exact static shapes: the moves at a
- * point are those of the start as a rigid body plus the strains between, integrated. SI, local. */
+ * point are those of the start as a rigid body plus the strains between, integrated. SI. */
 #include "frame/parts.h"
 
-/* Strains at each point when the end moves by one, the start held. */
-static void strains_of_end(const tt_frame_bar *bar, tt_mat6 out[TT_BAR_POINTS])
+/* Moves at a point when the end moves by one, the start held: u' = e0, v' = gamma_y + theta_z,
+ * w' = gamma_z - theta_y, theta' = the three turns per metre. */
+static tt_mat6 moves_of_end(double length, const tt_integrals *to, const tt_mat6 strain[TT_BAR_POINTS])
 {
+    tt_mat6 moves = {{{0}}};
     for (int j = 0; j < TT_BAR_POINTS; j++) {
-        const tt_mat6 carried = tt_bar_from_end(bar, tt_bar_point[j] * bar->length);
-        const tt_mat6 forces = tt_mat6_mul(&carried, &bar->end_stiffness);
-        out[j] = tt_mat6_mul(&bar->flexibility[j], &forces);
-    }
-}
-
-/* u' = e0, v' = gamma_y + theta_z, w' = gamma_z - theta_y, theta' = the three turns per metre. */
-static tt_mat6 moves_of_end(const tt_frame_bar *bar, double x, const tt_mat6 strain[TT_BAR_POINTS])
-{
-    double once[TT_BAR_POINTS], twice[TT_BAR_POINTS];
-    tt_mat6 moves = {0};
-    tt_bar_integrals(x, once, twice);
-    for (int j = 0; j < TT_BAR_POINTS; j++) {
-        const double lever = twice[j] * bar->length * bar->length;
-        tt_mat6_add(&moves, once[j] * bar->length, &strain[j]);
+        const double lever = to->twice[j] / tt_bar_weight[j] * length;
+        tt_mat6_add(&moves, to->once[j] / tt_bar_weight[j], &strain[j]);
         for (int c = 0; c < TT_SIX; c++) {
             moves.at[1][c] += lever * strain[j].at[5][c];
             moves.at[2][c] -= lever * strain[j].at[4][c];
@@ -29,35 +18,62 @@ static tt_mat6 moves_of_end(const tt_frame_bar *bar, double x, const tt_mat6 str
     return moves;
 }
 
-static tt_mat6 section_mass(const tt_bar_section *s)
+/* m becomes what moves the mass that a point stands for. */
+static void push(const tt_frame_bar *bar, int i, tt_mat6 *m)
 {
-    return tt_rigid_mass(s->mass, (tt_vec3){0.0, s->mass_y, s->mass_z}, s->turn_inertia);
+    const tt_bar_section *s = &bar->section[i];
+    const double length = tt_bar_weight[i] * bar->length;
+    const double inertia[3] = {length * s->turn_inertia[0], length * s->turn_inertia[1],
+                               length * s->turn_inertia[2]};
+    tt_rigid_mass(length * s->mass, (tt_vec3){0.0, s->mass_y, s->mass_z}, inertia, m);
 }
 
-static void add_point(tt_bar_matrix *m, double weight, const tt_mat6 *mass, const tt_mat6 *start,
-                      const tt_mat6 *end)
+/* With E the moves by the end, R those of a rigid bar: bb = E' m E, ab = R' m E, aa = R' m R. */
+static void add_point(const tt_frame_bar *bar, int i, const tt_mat6 *end, tt_bar_matrix *sum)
 {
-    const tt_mat6 of_start = tt_mat6_mul(mass, start), of_end = tt_mat6_mul(mass, end);
-    const tt_mat6 aa = tt_mat6_tmul(start, &of_start), ab = tt_mat6_tmul(start, &of_end);
-    const tt_mat6 bb = tt_mat6_tmul(end, &of_end);
-    tt_mat6_add(&m->aa, weight, &aa);
-    tt_mat6_add(&m->ab, weight, &ab);
-    tt_mat6_add(&m->bb, weight, &bb);
+    const tt_vec3 arm = {tt_bar_point[i] * bar->length, 0.0, 0.0};
+    tt_mat6 by_end = *end, by_start = tt_unit_matrix();
+    push(bar, i, &by_end);
+    const tt_mat6 bb = tt_mat6_tmul(end, &by_end);
+    tt_mat6_add(&sum->bb, 1.0, &bb);
+    tt_rigid_rows(&by_end, arm);
+    tt_mat6_add(&sum->ab, 1.0, &by_end);
+    tt_rigid_columns(&by_start, arm);
+    push(bar, i, &by_start);
+    tt_rigid_rows(&by_start, arm);
+    tt_mat6_add(&sum->aa, 1.0, &by_start);
 }
 
-tt_bar_matrix tt_bar_mass(const tt_frame_bar *bar)
+/* When the start moves, the end does not: R - E W instead of R, W the moves of the end of a rigid
+ * bar. */
+static void hold_end(double length, tt_bar_matrix *m)
 {
-    tt_mat6 strain[TT_BAR_POINTS];
-    tt_bar_matrix m = {0};
-    const tt_mat6 whole = tt_rigid((tt_vec3){bar->length, 0.0, 0.0});
-    strains_of_end(bar, strain);
-    for (int i = 0; i < TT_BAR_POINTS; i++) {
-        const tt_mat6 end = moves_of_end(bar, tt_bar_point[i], strain);
-        const tt_mat6 taken = tt_mat6_mul(&end, &whole);
-        tt_mat6 start = tt_rigid((tt_vec3){tt_bar_point[i] * bar->length, 0.0, 0.0});
-        tt_mat6_add(&start, -1.0, &taken);
-        const tt_mat6 mass = section_mass(&bar->section[i]);
-        add_point(&m, tt_bar_weight[i] * bar->length, &mass, &start, &end);
+    const tt_vec3 whole = {length, 0.0, 0.0};
+    tt_mat6 back = m->bb, rest = m->ab, turned = {{{0}}};
+    tt_rigid_columns(&rest, whole);
+    tt_mat6_add(&m->aa, -1.0, &rest);
+    tt_rigid_rows(&back, whole);
+    tt_mat6_add(&m->ab, -1.0, &back);
+    for (int r = 0; r < TT_SIX; r++) {
+        for (int c = 0; c < TT_SIX; c++) turned.at[r][c] = m->ab.at[c][r];
     }
-    return m;
+    tt_rigid_rows(&turned, whole);
+    tt_mat6_add(&m->aa, -1.0, &turned);
+}
+
+tt_bar_matrix tt_bar_mass(const tt_frame_bar *bar, const tt_points *points,
+                          const tt_mat6 strain[TT_BAR_POINTS])
+{
+    tt_mat6 by_end[TT_BAR_POINTS];
+    tt_bar_matrix m = {.aa = {{{0}}}};
+    for (int j = 0; j < TT_BAR_POINTS; j++) {
+        by_end[j] = tt_mat6_mul(&strain[j], &bar->end_stiffness);
+    }
+    for (int i = 0; i < TT_BAR_POINTS; i++) {
+        const tt_mat6 end = moves_of_end(bar->length, &points->to[i], by_end);
+        add_point(bar, i, &end, &m);
+    }
+    hold_end(bar->length, &m);
+    return (tt_bar_matrix){tt_turned(&bar->axes, &m.aa), tt_turned(&bar->axes, &m.ab),
+                           tt_turned(&bar->axes, &m.bb)};
 }

@@ -1,4 +1,5 @@
-/* frame/bodies.c - nodes joined by rigid arms become bodies of six unknowns each. */
+/* frame/bodies.c - nodes joined by rigid arms become bodies of six unknowns each; moves of nodes,
+ * bodies and unknowns from one another. */
 #include "frame/parts.h"
 #include "base/alloc.h"
 
@@ -50,28 +51,40 @@ tt_status tt_bodies_form(tt_frame *frame, tt_frame_fault *fault)
     return status;
 }
 
-size_t tt_bar_body(const tt_frame *frame, const tt_frame_bar *bar, int end)
-{
-    return frame->nodes.at[end ? bar->to : bar->from].body;
-}
-
-tt_mat6 tt_node_of_body(const tt_frame *frame, size_t node)
+tt_vec3 tt_arm(const tt_frame *frame, size_t node)
 {
     const tt_frame_node *n = &frame->nodes.at[node];
-    const size_t master = frame->bodies.at[n->body].master;
-    return tt_rigid(tt_sub(n->at, frame->nodes.at[master].at));
+    return tt_sub(n->at, frame->nodes.at[frame->bodies.at[n->body].master].at);
 }
 
-tt_mat6 tt_bar_to_local(const tt_frame *frame, const tt_frame_bar *bar, int end)
+bool tt_bar_inside(const tt_frame *frame, const tt_frame_bar *bar)
 {
-    const tt_mat6 node = tt_node_of_body(frame, end ? bar->to : bar->from);
-    const tt_vec3 row[3] = {bar->axes.x, bar->axes.y, bar->axes.z};
-    tt_mat6 turn = {0};
-    for (int i = 0; i < TT_SIX; i++) {
-        double *three = turn.at[i] + (i < 3 ? 0 : 3);
-        three[0] = row[i % 3].x;
-        three[1] = row[i % 3].y;
-        three[2] = row[i % 3].z;
+    return frame->nodes.at[bar->from].body == frame->nodes.at[bar->to].body;
+}
+
+void tt_spread(const tt_frame *frame, const double *unknowns, double (*bodies)[TT_SIX])
+{
+    for (size_t b = 0; b < frame->bodies.n; b++) {
+        for (int d = 0; d < TT_SIX; d++) {
+            const int u = frame->bodies.at[b].unknown[d];
+            bodies[b][d] = u < 0 ? 0.0 : unknowns[u];
+        }
     }
-    return tt_mat6_mul(&turn, &node);
+}
+
+void tt_gather(const tt_frame *frame, double (*bodies)[TT_SIX], double *unknowns)
+{
+    for (size_t b = 0; b < frame->bodies.n; b++) {
+        for (int d = 0; d < TT_SIX; d++) {
+            const int u = frame->bodies.at[b].unknown[d];
+            if (u >= 0) unknowns[u] = bodies[b][d];
+        }
+    }
+}
+
+void tt_node_moves(const tt_frame *frame, double (*bodies)[TT_SIX], double (*nodes)[TT_SIX])
+{
+    for (size_t i = 0; i < frame->nodes.n; i++) {
+        tt_six_moved(tt_arm(frame, i), bodies[frame->nodes.at[i].body], nodes[i]);
+    }
 }

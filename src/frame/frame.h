@@ -92,10 +92,26 @@ typedef struct {
 tt_status tt_frame_solve(const tt_frame *frame, const tt_frame_load *load, tt_pool *pool,
                          tt_frame_state *state);
 
+/** Several load cases, sooner than one by one and with the same bits. load, state: [n]. */
+tt_status tt_frame_solve_all(const tt_frame *frame, const tt_frame_load *load, size_t n,
+                             tt_pool *pool, tt_frame_state *state);
+
 /** Section forces of a bar at the fraction x (0..1) of its length, from equilibrium: the state's
  *  end forces less the line loads between (their polynomial through the points, integrated). */
 void tt_frame_section(const tt_frame *frame, const tt_frame_state *state, const tt_frame_load *load,
                       size_t bar, double x, double out[TT_SIX]);
+
+/** The fraction x of a bar, with what the line loads before it weigh there: for many load cases. */
+typedef struct {
+    double x;
+    double once[TT_BAR_POINTS];  /* integrals of the polynomials through the points, from 0 to x */
+    double twice[TT_BAR_POINTS]; /* integrals of those */
+} tt_frame_cut;
+tt_frame_cut tt_frame_cut_at(double x);
+/** As tt_frame_section. */
+void tt_frame_cut_section(const tt_frame *frame, const tt_frame_state *state,
+                          const tt_frame_load *load, size_t bar, const tt_frame_cut *cut,
+                          double out[TT_SIX]);
 
 typedef struct {
     double frequency;        /* Hz */

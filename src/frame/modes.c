@@ -20,7 +20,8 @@ typedef struct {
     double free_mass[3]; /* kg */
     tt_eigen found;
     double (*bodies)[TT_SIX]; /* work, twice the bodies */
-    double *product;          /* work, unknowns */
+    long double (*moved)[TT_SIX]; /* work, nodes */
+    double *product;              /* work, unknowns */
 } search;
 
 /* M times a move of the whole (held unknowns too), at the free unknowns. */
@@ -101,14 +102,14 @@ static bool keep_enough(const search *s, size_t *keep)
     return n < s->found.sure || s->found.all;
 }
 
-static tt_status find(search *s, size_t *keep)
+static tt_status find(search *s, size_t width, size_t *keep)
 {
     const tt_frame *frame = s->frame;
-    for (size_t wanted = s->least < 8 ? 8 : s->least + 2;; wanted *= 2) {
-        const tt_status status =
-            tt_eigen_lowest(&frame->stiffness, &frame->factor, &frame->mass, wanted, &s->found);
-        if (status != TT_OK || keep_enough(s, keep)) return status;
+    for (size_t wanted = s->least + 3;; wanted *= 2) {
         tt_eigen_free(&s->found);
+        const tt_status status = tt_eigen_lowest_wide(&frame->stiffness, &frame->factor,
+                                                      &frame->mass, wanted, width, &s->found);
+        if (status != TT_OK || keep_enough(s, keep)) return status;
     }
 }
 
@@ -122,6 +123,18 @@ static tt_status prove(const search *s, size_t keep, tt_mode_proof *proof)
     const tt_status status =
         tt_sturm_prove(&s->frame->stiffness, &s->frame->mass, value, s->found.n, shift, &sturm);
     *proof = (tt_mode_proof){sturm.shift, sturm.counted, sturm.found};
+    return status;
+}
+
+/* A frequency that many equal parts share wants as many starting vectors: more, when some were
+ * missed. */
+static tt_status find_and_prove(search *s, size_t *keep, tt_mode_proof *proof)
+{
+    tt_status status = TT_E_NOT_CONVERGED;
+    for (size_t width = 4; width <= 64 && status == TT_E_NOT_CONVERGED; width *= 4) {
+        status = find(s, width, keep);
+        if (status == TT_OK) status = prove(s, *keep, proof);
+    }
     return status;
 }
 
@@ -168,11 +181,10 @@ static double frequency(const search *s, size_t mode)
     double mass = 0.0;
     memset(s->bodies, 0, 2 * bodies * sizeof *s->bodies);
     tt_spread(s->frame, x, s->bodies);
+    tt_long_moves(s->frame, &(tt_body_moves){s->bodies, s->bodies + bodies}, s->moved);
     tt_sparse_apply(&s->frame->mass, x, s->product);
     for (size_t i = 0; i < n; i++) mass += x[i] * s->product[i];
-    const double energy =
-        tt_strain_energy(s->frame, &(tt_body_moves){s->bodies, s->bodies + bodies});
-    return sqrt(energy / mass) / (2.0 * PI);
+    return sqrt(tt_strain_energy(s->frame, s->moved) / mass) / (2.0 * PI);
 }
 
 /* Modes of one frequency may have changed places by rounding. */
@@ -214,8 +226,7 @@ static tt_status run(search *s, tt_pool *pool, tt_modes *modes)
     size_t keep = 0;
     for (int d = 0; d < 3; d++) shake(s, d);
     tt_status status = weigh_free(s);
-    if (status == TT_OK) status = find(s, &keep);
-    if (status == TT_OK) status = prove(s, keep, &modes->proof);
+    if (status == TT_OK) status = find_and_prove(s, &keep, &modes->proof);
     if (status == TT_OK) status = give(s, keep, pool, modes);
     return status;
 }
@@ -229,13 +240,15 @@ tt_status tt_frame_modes(const tt_frame *frame, size_t least, double up_to, tt_p
     *modes = (tt_modes){0};
     tt_status status = TT_E_NOMEM;
     s.bodies = tt_alloc(2 * frame->bodies.n, sizeof *s.bodies);
-    if (vectors && s.bodies) {
+    s.moved = tt_alloc(frame->nodes.n, sizeof *s.moved);
+    if (vectors && s.bodies && s.moved) {
         for (int d = 0; d < 3; d++) s.push[d] = vectors + (size_t)d * n;
         s.product = vectors + 3 * n;
         status = n ? run(&s, pool, modes) : TT_OK;
     }
     tt_eigen_free(&s.found);
     tt_free(s.bodies);
+    tt_free(s.moved);
     tt_free(vectors);
     return status;
 }

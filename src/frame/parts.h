@@ -22,7 +22,9 @@ typedef struct {
     tt_bar_section section[TT_BAR_POINTS];
     tt_mat6 flexibility[TT_BAR_POINTS]; /* strains from section forces */
     tt_mat6 end_stiffness;              /* forces at the end from its moves, start held; local */
-    tt_bar_matrix mass;                 /* local */
+    double held[TT_BAR_POINTS][TT_SIX][TT_SIX]; /* [j][d]: forces on the end, both ends held, by a
+                                                   line load of one along d at point j; local */
+    tt_bar_matrix mass;                 /* global */
 } tt_frame_bar;
 
 typedef struct {
@@ -61,52 +63,80 @@ struct tt_frame {
 
 /* points.c: of the polynomial that is 1 at point j and 0 at the others, once[j] its integral from 0
  * to x, twice[j] the integral of that integral (0 <= x <= 1). */
-void tt_bar_integrals(double x, double once[TT_BAR_POINTS], double twice[TT_BAR_POINTS]);
+typedef struct {
+    double once[TT_BAR_POINTS], twice[TT_BAR_POINTS];
+} tt_integrals;
+tt_integrals tt_bar_integrals(double x);
+
+/* rigid.c: what is rigidly joined, `arm` away. Six of a node: moves or forces, then turns or
+ * moments. */
+/** Moves at the end of the arm. */
+void tt_six_moved(tt_vec3 arm, const double six[TT_SIX], double out[TT_SIX]);
+/** Adds to `sum` what forces at the end of the arm are at its start. */
+void tt_six_brought(tt_vec3 arm, const double six[TT_SIX], double sum[TT_SIX]);
+/** T' m and m T, T the moves at the end of the arm from those of its start. */
+void tt_rigid_rows(tt_mat6 *m, tt_vec3 arm);
+void tt_rigid_columns(tt_mat6 *m, tt_vec3 arm);
+/** Mass matrix, times the moves in m, of a rigid body whose centre is `arm` away. */
+void tt_rigid_mass(double mass, tt_vec3 arm, const double inertia[3], tt_mat6 *m);
+tt_mat6 tt_unit_matrix(void);
+/** A matrix in the local axes, brought to the global ones. */
+tt_mat6 tt_turned(const tt_axes *axes, const tt_mat6 *local);
+/** Six values brought to the global axes, and to the local ones. */
+void tt_six_global(const tt_axes *axes, const double local[TT_SIX], double out[TT_SIX]);
+void tt_six_local(const tt_axes *axes, const double global[TT_SIX], double out[TT_SIX]);
 
 /* bar.c */
-/** Moves at a point from the moves of a point that it is rigidly joined to, `arm` away. */
-tt_mat6 tt_rigid(tt_vec3 arm);
-/** Mass matrix about a point of a rigid body whose centre is `arm` away. */
-tt_mat6 tt_rigid_mass(double mass, tt_vec3 arm, const double inertia[3]);
-/** Section forces at x (m) from forces at the end of a bar, itself without load. */
-tt_mat6 tt_bar_from_end(const tt_frame_bar *bar, double x);
-/** Flexibilities, end stiffness. False when a section has no stiffness in some direction. */
-bool tt_bar_form(tt_frame_bar *bar);
-tt_bar_matrix tt_bar_stiffness(const tt_frame_bar *bar);
-
-/* barmass.c */
-tt_bar_matrix tt_bar_mass(const tt_frame_bar *bar);
-
-/* barload.c: a line load in local axes, forces then moments per metre, at the points. */
+/** Integrals up to each point, [i] up to point i. */
 typedef struct {
-    double at[TT_BAR_POINTS][TT_SIX];
-} tt_line;
-tt_line tt_bar_line(const tt_frame *frame, const tt_frame_load *load, size_t bar);
-/** Forces of the nodes on the ends of a bar whose end moves by `moved` more than its start. */
+    tt_integrals to[TT_BAR_POINTS];
+} tt_points;
+/** Flexibilities, end stiffness, forces of the held bar, mass. False when a section has no
+ *  stiffness in some direction. */
+bool tt_bar_form(tt_frame_bar *bar, const tt_points *points);
+
+/* barmass.c: strain[i]: strains at point i from forces at the end, times the length that the point
+ * stands for. */
+tt_bar_matrix tt_bar_mass(const tt_frame_bar *bar, const tt_points *points,
+                          const tt_mat6 strain[TT_BAR_POINTS]);
+
+/* barload.c */
+/** Forces of the nodes on the ends of a bar; local. */
 typedef struct {
     double start[TT_SIX], end[TT_SIX];
 } tt_bar_ends;
-tt_bar_ends tt_bar_end_forces(const tt_frame_bar *bar, const double moved[TT_SIX],
-                              const tt_line *line);
+/** The part of a line load on a bar; NULL when there is none. */
+const tt_vec3 *tt_line_of(const tt_vec3 *line, size_t bar);
+/** Both ends held, under its line load. */
+tt_bar_ends tt_bar_held(const tt_frame *frame, const tt_frame_load *load, size_t bar);
+/** Adds what it takes to move the end by `moved` more than the start carries it. */
+void tt_bar_strain(const tt_frame_bar *bar, const double moved[TT_SIX], tt_bar_ends *ends);
 
 /* strain.c */
 /** Moves of the bodies in two parts, a rough one and what is still to be added. */
 typedef struct {
     double (*rough)[TT_SIX], (*fine)[TT_SIX];
 } tt_body_moves;
+/** Their sum at each node, in long double since neighbours move nearly alike. */
+void tt_long_moves(const tt_frame *frame, const tt_body_moves *moves, long double (*nodes)[TT_SIX]);
 /** How much more the end of a bar moves than its start carries it; local. */
-void tt_bar_moved(const tt_frame *frame, const tt_frame_bar *bar, const tt_body_moves *moves,
+void tt_bar_moved(const tt_frame *frame, const tt_frame_bar *bar, long double (*nodes)[TT_SIX],
                   double out[TT_SIX]);
 /** Twice the strain energy of all bars. */
-double tt_strain_energy(const tt_frame *frame, const tt_body_moves *moves);
+double tt_strain_energy(const tt_frame *frame, long double (*nodes)[TT_SIX]);
 
 /* bodies.c */
 tt_status tt_bodies_form(tt_frame *frame, tt_frame_fault *fault);
-/** The body of an end of a bar (0 start, 1 end), and local moves of that end from the body's. */
-size_t tt_bar_body(const tt_frame *frame, const tt_frame_bar *bar, int end);
-tt_mat6 tt_bar_to_local(const tt_frame *frame, const tt_frame_bar *bar, int end);
-/** Moves of a node from those of its body. */
-tt_mat6 tt_node_of_body(const tt_frame *frame, size_t node);
+/** From the master of its body to a node. */
+tt_vec3 tt_arm(const tt_frame *frame, size_t node);
+/** Both ends on one body: nothing can strain it. */
+bool tt_bar_inside(const tt_frame *frame, const tt_frame_bar *bar);
+
+/** Between unknowns and bodies. */
+void tt_spread(const tt_frame *frame, const double *unknowns, double (*bodies)[TT_SIX]);
+void tt_gather(const tt_frame *frame, double (*bodies)[TT_SIX], double *unknowns);
+/** Moves of all nodes from those of the bodies. */
+void tt_node_moves(const tt_frame *frame, double (*bodies)[TT_SIX], double (*nodes)[TT_SIX]);
 
 /* mechanism.c */
 tt_status tt_find_loose(const tt_frame *frame, tt_frame_fault *fault);
@@ -118,12 +148,6 @@ void tt_set_join(size_t *set, size_t a, size_t b);
 /* assemble.c: the matrix of the unknowns; either stiffness or mass. */
 tt_status tt_assemble_stiffness(tt_frame *frame);
 tt_status tt_assemble_mass(tt_frame *frame);
-
-/* solve.c: between unknowns and bodies. */
-void tt_spread(const tt_frame *frame, const double *unknowns, double (*bodies)[TT_SIX]);
-void tt_gather(const tt_frame *frame, double (*bodies)[TT_SIX], double *unknowns);
-/** Moves of all nodes from those of the bodies. */
-void tt_node_moves(const tt_frame *frame, double (*bodies)[TT_SIX], double (*nodes)[TT_SIX]);
 
 /* balance.c: see residual in tt_frame_state. */
 double tt_frame_imbalance(const tt_frame *frame, const tt_frame_load *load,

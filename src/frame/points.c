@@ -12,25 +12,43 @@ const double tt_bar_weight[TT_BAR_POINTS] = {
     0.0856622461895851725201481, 0.1803807865240693037849168, 0.2339569672863455236949352,
     0.2339569672863455236949352, 0.1803807865240693037849168, 0.0856622461895851725201481};
 
-static double through(int j, double x)
+/* Of the shifted Legendre polynomials P0 .. P7 at x, and the integrals of P0 .. P6 from 0 to x.
+ * (k + 1) P[k + 1] = (2 k + 1) t P[k] - k P[k - 1], t = 2 x - 1;
+ * 2 (2 k + 1) integral of P[k] = P[k + 1] - P[k - 1].
+ * Abramowitz & Stegun, tables 22.7 and 22.8, FROM MEMORY */
+enum { DEGREES = TT_BAR_POINTS + 2 };
+static void legendre(double x, double p[DEGREES])
 {
-    double product = 1.0;
-    for (int k = 0; k < TT_BAR_POINTS; k++) {
-        if (k == j) continue;
-        product *= (x - tt_bar_point[k]) / (tt_bar_point[j] - tt_bar_point[k]);
+    const double t = 2.0 * x - 1.0;
+    p[0] = 1.0;
+    p[1] = t;
+    for (int k = 1; k + 1 < DEGREES; k++) {
+        p[k + 1] = ((2 * k + 1) * t * p[k] - k * p[k - 1]) / (k + 1);
     }
-    return product;
 }
 
-/* The rule is exact to degree 11, hence for these of degree 5 and 6. */
-void tt_bar_integrals(double x, double once[TT_BAR_POINTS], double twice[TT_BAR_POINTS])
+static void integrate(double first, const double *p, int n, double *out)
 {
+    out[0] = first;
+    for (int k = 1; k < n; k++) out[k] = (p[k + 1] - p[k - 1]) / (2 * (2 * k + 1));
+}
+
+/* The polynomial through 1 at point j is the sum over k of (2 k + 1) weight[j] P[k](point j) P[k]:
+ * the rule is exact for the products. */
+tt_integrals tt_bar_integrals(double x)
+{
+    double at_x[DEGREES], at_j[DEGREES], one[DEGREES - 1], two[DEGREES - 2];
+    tt_integrals sum = {{0}, {0}};
+    legendre(x, at_x);
+    integrate(x, at_x, DEGREES - 1, one);
+    integrate(0.5 * x * x, one, DEGREES - 2, two);
     for (int j = 0; j < TT_BAR_POINTS; j++) {
-        once[j] = twice[j] = 0.0;
-        for (int i = 0; i < TT_BAR_POINTS; i++) {
-            const double part = x * tt_bar_weight[i] * through(j, x * tt_bar_point[i]);
-            once[j] += part;
-            twice[j] += part * x * (1.0 - tt_bar_point[i]);
+        legendre(tt_bar_point[j], at_j);
+        for (int k = 0; k < TT_BAR_POINTS; k++) {
+            const double part = (2 * k + 1) * tt_bar_weight[j] * at_j[k];
+            sum.once[j] += part * one[k];
+            sum.twice[j] += part * two[k];
         }
     }
+    return sum;
 }

@@ -4,41 +4,48 @@
 
 #include <string.h>
 
-/* sum += factor * m x */
-static void add_product(const tt_mat6 *m, double factor, const long double x[TT_SIX],
-                        long double sum[TT_SIX])
+/* to = from + theta x arm */
+static void carry(const long double from[TT_SIX], tt_vec3 arm, long double to[TT_SIX])
 {
-    for (int i = 0; i < TT_SIX; i++) {
-        for (int j = 0; j < TT_SIX; j++) sum[i] += (long double)(factor * m->at[i][j]) * x[j];
+    const long double *t = from + 3;
+    to[0] = from[0] + t[1] * arm.z - t[2] * arm.y;
+    to[1] = from[1] + t[2] * arm.x - t[0] * arm.z;
+    to[2] = from[2] + t[0] * arm.y - t[1] * arm.x;
+    memcpy(to + 3, t, 3 * sizeof *to);
+}
+
+void tt_long_moves(const tt_frame *frame, const tt_body_moves *moves, long double (*nodes)[TT_SIX])
+{
+    for (size_t i = 0; i < frame->nodes.n; i++) {
+        const size_t body = frame->nodes.at[i].body;
+        long double sum[TT_SIX];
+        for (int d = 0; d < TT_SIX; d++) {
+            sum[d] = (long double)moves->rough[body][d] + moves->fine[body][d];
+        }
+        carry(sum, tt_arm(frame, i), nodes[i]);
     }
 }
 
-void tt_bar_moved(const tt_frame *frame, const tt_frame_bar *bar, const tt_body_moves *moves,
+void tt_bar_moved(const tt_frame *frame, const tt_frame_bar *bar, long double (*nodes)[TT_SIX],
                   double out[TT_SIX])
 {
-    const size_t body[2] = {tt_bar_body(frame, bar, 0), tt_bar_body(frame, bar, 1)};
-    long double moved[2][TT_SIX], end[2][TT_SIX] = {{0}};
+    const tt_vec3 along = tt_sub(frame->nodes.at[bar->to].at, frame->nodes.at[bar->from].at);
+    long double carried[TT_SIX];
+    double more[TT_SIX];
     memset(out, 0, TT_SIX * sizeof *out);
-    if (body[0] == body[1]) return; /* on one body nothing is strained */
-    for (int e = 0; e < 2; e++) {
-        for (int d = 0; d < TT_SIX; d++) {
-            moved[e][d] = (long double)moves->rough[body[e]][d] + moves->fine[body[e]][d];
-        }
-        const tt_mat6 local = tt_bar_to_local(frame, bar, e);
-        add_product(&local, 1.0, moved[e], end[e]);
-    }
-    const tt_mat6 whole = tt_rigid((tt_vec3){bar->length, 0.0, 0.0});
-    add_product(&whole, -1.0, end[0], end[1]);
-    for (int d = 0; d < TT_SIX; d++) out[d] = (double)end[1][d];
+    if (tt_bar_inside(frame, bar)) return;
+    carry(nodes[bar->from], along, carried);
+    for (int d = 0; d < TT_SIX; d++) more[d] = (double)(nodes[bar->to][d] - carried[d]);
+    tt_six_local(&bar->axes, more, out);
 }
 
-double tt_strain_energy(const tt_frame *frame, const tt_body_moves *moves)
+double tt_strain_energy(const tt_frame *frame, long double (*nodes)[TT_SIX])
 {
     double sum = 0.0;
     for (size_t i = 0; i < frame->bars.n; i++) {
         const tt_frame_bar *bar = &frame->bars.at[i];
         double moved[TT_SIX], forces[TT_SIX] = {0};
-        tt_bar_moved(frame, bar, moves, moved);
+        tt_bar_moved(frame, bar, nodes, moved);
         tt_mat6_apply(&bar->end_stiffness, moved, forces);
         for (int d = 0; d < TT_SIX; d++) sum += moved[d] * forces[d];
     }

@@ -4,74 +4,73 @@
 
 #include <string.h>
 
-/* ends: moves of start and end of the bar, local; forces likewise. */
-static void bar_forces(const tt_bar_matrix *m, double ends[2][TT_SIX], double forces[2][TT_SIX])
+/* Forces on its two nodes that move a bar; global. */
+static void push_bar(const tt_frame_bar *bar, double moves[2][TT_SIX], double forces[2][TT_SIX])
 {
-    tt_mat6_apply(&m->aa, ends[0], forces[0]);
-    tt_mat6_apply(&m->ab, ends[1], forces[0]);
-    tt_mat6_tapply(&m->ab, ends[0], forces[1]);
-    tt_mat6_apply(&m->bb, ends[1], forces[1]);
+    const tt_bar_matrix *m = &bar->mass;
+    memset(forces, 0, 2 * sizeof *forces);
+    tt_mat6_apply(&m->aa, moves[0], forces[0]);
+    tt_mat6_apply(&m->ab, moves[1], forces[0]);
+    tt_mat6_tapply(&m->ab, moves[0], forces[1]);
+    tt_mat6_apply(&m->bb, moves[1], forces[1]);
 }
 
-/* Forces on its two bodies that move a bar. */
-static void push_bar(const tt_frame *frame, const tt_frame_bar *bar, const double *moves[2],
-                     double *forces[2])
+static void push_mass(const tt_frame_mass_at *at, const double move[TT_SIX], double force[TT_SIX])
 {
-    double ends[2][TT_SIX] = {{0}}, on[2][TT_SIX] = {{0}};
-    const tt_mat6 local[2] = {tt_bar_to_local(frame, bar, 0), tt_bar_to_local(frame, bar, 1)};
-    for (int e = 0; e < 2; e++) tt_mat6_apply(&local[e], moves[e], ends[e]);
-    bar_forces(&bar->mass, ends, on);
-    for (int e = 0; e < 2; e++) tt_mat6_tapply(&local[e], on[e], forces[e]);
+    const tt_vec3 u = {move[0], move[1], move[2]}, turn = {move[3], move[4], move[5]};
+    const tt_vec3 f = tt_scale(tt_add(u, tt_cross(turn, at->offset)), at->mass);
+    const double own[TT_SIX] = {f.x, f.y, f.z, at->inertia[0] * turn.x, at->inertia[1] * turn.y,
+                                at->inertia[2] * turn.z};
+    memset(force, 0, TT_SIX * sizeof *force);
+    tt_six_brought(at->offset, own, force);
 }
 
-static void push_mass(const tt_frame *frame, const tt_frame_mass_at *at, const double *moves,
-                      double *forces)
+static void move_node(const tt_frame *frame, size_t node, double (*bodies)[TT_SIX], double *out)
 {
-    double moved[TT_SIX] = {0}, on[TT_SIX] = {0};
-    const tt_mat6 node = tt_node_of_body(frame, at->node);
-    const tt_mat6 own = tt_rigid_mass(at->mass, at->offset, at->inertia);
-    tt_mat6_apply(&node, moves, moved);
-    tt_mat6_apply(&own, moved, on);
-    tt_mat6_tapply(&node, on, forces);
+    tt_six_moved(tt_arm(frame, node), bodies[frame->nodes.at[node].body], out);
+}
+
+static void on_body(const tt_frame *frame, size_t node, const double *force, double (*bodies)[TT_SIX])
+{
+    tt_six_brought(tt_arm(frame, node), force, bodies[frame->nodes.at[node].body]);
 }
 
 void tt_mass_times(const tt_frame *frame, double (*moves)[TT_SIX], double (*forces)[TT_SIX])
 {
+    double move[2][TT_SIX], on[2][TT_SIX];
     memset(forces, 0, frame->bodies.n * sizeof *forces);
     for (size_t i = 0; i < frame->bars.n; i++) {
         const tt_frame_bar *bar = &frame->bars.at[i];
-        const size_t p = tt_bar_body(frame, bar, 0), q = tt_bar_body(frame, bar, 1);
-        push_bar(frame, bar, (const double *[2]){moves[p], moves[q]},
-                 (double *[2]){forces[p], forces[q]});
+        move_node(frame, bar->from, moves, move[0]);
+        move_node(frame, bar->to, moves, move[1]);
+        push_bar(bar, move, on);
+        on_body(frame, bar->from, on[0], forces);
+        on_body(frame, bar->to, on[1], forces);
     }
     for (size_t i = 0; i < frame->masses.n; i++) {
-        const size_t body = frame->nodes.at[frame->masses.at[i].node].body;
-        push_mass(frame, &frame->masses.at[i], moves[body], forces[body]);
+        const tt_frame_mass_at *at = &frame->masses.at[i];
+        move_node(frame, at->node, moves, move[0]);
+        push_mass(at, move[0], on[0]);
+        on_body(frame, at->node, on[0], forces);
     }
-}
-
-static void about_origin(const tt_frame *frame, size_t body, const double *forces, double *out)
-{
-    const tt_mat6 arm = tt_rigid(frame->nodes.at[frame->bodies.at[body].master].at);
-    tt_mat6_tapply(&arm, forces, out);
 }
 
 /* Forces that give the whole an acceleration of one along x, y or z, and moments about the origin.
  */
 static void push_whole(const tt_frame *frame, int along, double out[TT_SIX])
 {
-    double move[TT_SIX] = {0};
-    move[along] = 1.0;
+    double move[2][TT_SIX] = {{0}}, on[2][TT_SIX];
+    move[0][along] = move[1][along] = 1.0;
     for (size_t i = 0; i < frame->bars.n; i++) {
-        double on[2][TT_SIX] = {{0}};
         const tt_frame_bar *bar = &frame->bars.at[i];
-        push_bar(frame, bar, (const double *[2]){move, move}, (double *[2]){on[0], on[1]});
-        for (int e = 0; e < 2; e++) about_origin(frame, tt_bar_body(frame, bar, e), on[e], out);
+        push_bar(bar, move, on);
+        tt_six_brought(frame->nodes.at[bar->from].at, on[0], out);
+        tt_six_brought(frame->nodes.at[bar->to].at, on[1], out);
     }
     for (size_t i = 0; i < frame->masses.n; i++) {
-        double on[TT_SIX] = {0};
-        push_mass(frame, &frame->masses.at[i], move, on);
-        about_origin(frame, frame->nodes.at[frame->masses.at[i].node].body, on, out);
+        const tt_frame_mass_at *at = &frame->masses.at[i];
+        push_mass(at, move[0], on[0]);
+        tt_six_brought(frame->nodes.at[at->node].at, on[0], out);
     }
 }
 

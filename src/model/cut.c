@@ -103,15 +103,18 @@ tt_cut tt_model_cut_at(const tt_model *model, size_t index, double x)
     const size_t bar = bar_of(model, index, x);
     const tt_stretch *stretch = &model->bars.at[bar];
     const tt_outline outline = tt_segment_outline(segment, x);
+    const double turn = x * (segment->turn_to - segment->turn);
     const bool hollow = outline.kind != TT_OUTLINE_NONE && !segment->solid;
     tt_cut cut = {.segment = index, .x = x, .bar = bar,
                   .bar_x = (x - stretch->x0) / (stretch->x1 - stretch->x0),
+                  .cos_turn = cos(turn), .sin_turn = sin(turn),
                   .at = tt_lerp(piece->points.at[segment->from].at, piece->points.at[segment->to].at, x),
                   .axes = tt_segment_axes(piece, segment, x),
                   .bronze = tt_bronze_at(piece, segment, x, 0),
                   .bronze_weak = tt_bronze_at(piece, segment, x, -1),
                   .armature = tt_armature_at(piece, segment, x, false),
                   .armature_weak = tt_armature_at(piece, segment, x, true)};
+    cut.on_bar = tt_frame_cut_at(cut.bar_x);
     if (hollow) cut.bore = tt_outline_bore(&outline, tt_segment_wall(segment, x, 1));
     share_out(piece, segment, &cut);
     return cut;

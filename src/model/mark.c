@@ -13,6 +13,14 @@ static size_t meeting(const tt_piece *piece, size_t point)
     return n;
 }
 
+static bool on_an_arm(const tt_piece *piece, size_t point)
+{
+    for (size_t i = 0; i < piece->arms.n; i++) {
+        if (piece->arms.at[i].a == point || piece->arms.at[i].b == point) return true;
+    }
+    return false;
+}
+
 static bool inside_its_limb(const tt_piece *piece, const tt_segment *segment, bool at_end)
 {
     if (segment->limb == TT_NONE) return false;
@@ -28,13 +36,14 @@ static bool alloy_changes(const tt_piece *piece, size_t index, bool at_end)
 }
 
 /* Inside a limb the bronze is one casting unless its alloy changes; a limb that starts at, joins or
- * ends at another may be seamed there, and a segment in the long form where it shares an end. */
+ * ends at another may be seamed there, by a place they share or by a rigid arm, and so may a segment
+ * in the long form. */
 static bool seam_possible(const tt_piece *piece, size_t index, bool at_end)
 {
     const tt_segment *segment = &piece->segments.at[index];
     if (inside_its_limb(piece, segment, at_end)) return alloy_changes(piece, index, at_end);
-    if (!at_end && segment->limb != TT_NONE && piece->limbs.at[segment->limb].joins != TT_NONE) return true;
-    return meeting(piece, at_end ? segment->to : segment->from) > 1;
+    const size_t point = at_end ? segment->to : segment->from;
+    return on_an_arm(piece, point) || meeting(piece, point) > 1;
 }
 
 static double modulus(const tt_cut *cut)

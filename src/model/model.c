@@ -2,8 +2,6 @@
 #include "model/parts.h"
 #include "base/alloc.h"
 
-#include <math.h>
-
 const char *const tt_model_name[TT_MODELS] = {"armature alone", "together"};
 const char *const tt_pattern_name[TT_PATTERNS] = {"nominal", "heavy", "light"};
 
@@ -64,9 +62,8 @@ tt_forces tt_model_cut_forces(const tt_model *model, const tt_cut *cut, const tt
                               const tt_frame_load *load, int carry)
 {
     double f[TT_SIX];
-    const tt_segment *segment = &model->piece->segments.at[cut->segment];
-    const double angle = cut->x * (segment->turn_to - segment->turn), c = cos(angle), s = sin(angle);
-    tt_frame_section(model->frame[carry], state, load, cut->bar, cut->bar_x, f);
+    const double c = cut->cos_turn, s = cut->sin_turn;
+    tt_frame_cut_section(model->frame[carry], state, load, cut->bar, &cut->on_bar, f);
     return (tt_forces){f[0], c * f[1] + s * f[2], c * f[2] - s * f[1],
                        f[3], c * f[4] + s * f[5], c * f[5] - s * f[4]};
 }

@@ -32,6 +32,7 @@ typedef struct {
     tt_axes axes;   /* local axes of the cut there */
     tt_outline outline; /* what the wind meets: the bronze's outside, or the bare armature */
     bool bare;          /* bare armature */
+    tt_section shell, core; /* bronze at the nominal wall, armature as bought; nil where there is none */
     double bronze[TT_PATTERNS]; /* kg/m */
     double armature;            /* kg/m */
 } tt_strip;

@@ -113,36 +113,33 @@ bool tt_mat6_inverse(const tt_mat6 *a, tt_mat6 *out)
     return true;
 }
 
-/* Turns rows p and q of an n by n matrix by (c, s); step and stride choose rows or columns. */
-static void turn(size_t n, double *p, double *q, size_t stride, double c, double s)
+/* Turns rows p and q by (c, s). */
+static void turn(size_t n, double *p, double *q, double c, double s)
 {
     for (size_t k = 0; k < n; k++) {
-        const double x = p[k * stride], y = q[k * stride];
-        p[k * stride] = c * x - s * y;
-        q[k * stride] = s * x + c * y;
+        const double x = p[k], y = q[k];
+        p[k] = c * x - s * y;
+        q[k] = s * x + c * y;
     }
 }
 
-/* C. G. J. Jacobi's rotation, as in Golub & Van Loan, Matrix Computations, sec. 8.5. FROM MEMORY */
-static void annihilate(size_t n, double *a, double *vectors, size_t p, size_t q)
+/* C. G. J. Jacobi's rotation, as in Golub & Van Loan, Matrix Computations, sec. 8.5. FROM MEMORY
+ * False when there is nothing to take away but rounding. */
+static bool annihilate(size_t n, double *a, double *vectors, size_t p, size_t q)
 {
-    const double off = a[p * n + q];
-    if (off == 0.0) return;
-    const double tau = (a[q * n + q] - a[p * n + p]) / (2.0 * off);
+    const double off = a[p * n + q], app = a[p * n + p], aqq = a[q * n + q];
+    if (!(fabs(off) > 1e-16 * sqrt(fabs(app * aqq)))) return false;
+    const double tau = (aqq - app) / (2.0 * off);
     const double t = (tau >= 0.0 ? 1.0 : -1.0) / (fabs(tau) + sqrt(1.0 + tau * tau));
     const double c = 1.0 / sqrt(1.0 + t * t), s = t * c;
-    turn(n, a + p * n, a + q * n, 1, c, s);
-    turn(n, a + p, a + q, n, c, s);
-    turn(n, vectors + p * n, vectors + q * n, 1, c, s);
+    turn(n, a + p * n, a + q * n, c, s);
+    turn(n, vectors + p * n, vectors + q * n, c, s);
+    a[p * n + p] = app - t * off;
+    a[q * n + q] = aqq + t * off;
     a[p * n + q] = a[q * n + p] = 0.0;
-}
-
-static bool diagonal_enough(size_t n, const double *a)
-{
-    for (size_t p = 0; p < n; p++) {
-        for (size_t q = p + 1; q < n; q++) {
-            if (fabs(a[p * n + q]) > 1e-16 * sqrt(fabs(a[p * n + p] * a[q * n + q]))) return false;
-        }
+    for (size_t k = 0; k < n; k++) { /* the columns are the rows */
+        a[k * n + p] = a[p * n + k];
+        a[k * n + q] = a[q * n + k];
     }
     return true;
 }
@@ -174,9 +171,11 @@ void tt_jacobi(size_t n, double *a, double *values, double *vectors)
     enum { SWEEPS = 40 };
     memset(vectors, 0, n * n * sizeof *vectors);
     for (size_t i = 0; i < n; i++) vectors[i * n + i] = 1.0;
-    for (int sweep = 0; sweep < SWEEPS && !diagonal_enough(n, a); sweep++) {
+    bool turned = true;
+    for (int sweep = 0; sweep < SWEEPS && turned; sweep++) {
+        turned = false;
         for (size_t p = 0; p < n; p++) {
-            for (size_t q = p + 1; q < n; q++) annihilate(n, a, vectors, p, q);
+            for (size_t q = p + 1; q < n; q++) turned = annihilate(n, a, vectors, p, q) || turned;
         }
     }
     for (size_t i = 0; i < n; i++) values[i] = a[i * n + i];

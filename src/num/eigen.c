@@ -1,7 +1,7 @@
-/* num/eigen.c - block (subspace) iteration with Rayleigh-Ritz in the inner product of K.
- * With A = inverse(K) M, A x = mu x and mu = 1 / lambda: the lowest lambda are the largest mu, and
- * what M does not reach has mu = 0 and stays out of the way.
- * K.-J. Bathe, Finite Element Procedures, 1996, sec. 11.6. FROM MEMORY */
+/* num/eigen.c - block Lanczos iteration, every vector cleared of all before it, in the inner product
+ * of K. With A = inverse(K) M, A x = mu x and mu = 1 / lambda: the lowest lambda are the largest mu,
+ * and what M does not reach has mu = 0 and stays out of the way.
+ * G. H. Golub & C. F. Van Loan, Matrix Computations, ch. on Lanczos methods. FROM MEMORY */
 #include "num/eigen.h"
 #include "base/alloc.h"
 #include "num/dense.h"
@@ -10,24 +10,37 @@
 #include <stdint.h>
 #include <string.h>
 
-enum { MOST_ITERATIONS = 300 };
-static const double residual_limit = 1e-6;
+enum { WIDTH = 4, WIDEST = 64, MOST_VECTORS = 2000 };
+static const double residual_limit = 1e-8;
 static const double nothing = 1e-13; /* of the largest: rounding, not a direction */
 
 typedef struct {
-    const tt_sparse *k, *m;
+    const tt_sparse *m;
     const tt_factor *factor;
-    size_t rows, cols;  /* unknowns, vectors in the block */
-    double *x, *y, *z;  /* [cols][rows]: the block; M x, then K z; inverse(K) M x */
-    double *h, *q, *mu; /* projected A, its vectors and values, descending */
-    double *work;       /* [rows] */
-} block;
+    size_t rows, width;  /* unknowns; vectors that a block begins with */
+    size_t n, from, cap; /* basis: vectors, the first of its newest block, room */
+    size_t coming;       /* vectors of the next block, which stand behind the basis */
+    bool all;            /* there is no next block: nothing else to be reached */
+    double *z, *y;       /* [cap][rows] orthonormal in K, and K z */
+    double *h;           /* [cap (cap + 1) / 2] A in the basis, upper triangle by columns */
+    double r[WIDEST][WIDEST]; /* A on the newest block leads this much into the next */
+    double *along;       /* [cap] what a vector had along those before it */
+    double longest;      /* of A z for the z so far */
+    size_t numbers;      /* scattered ones used */
+    double *q, *mu;      /* [n][n] vectors and [n] values of h, descending */
+    tt_sides *in, *out;  /* [rows] */
+} lanczos;
 
+/* Four sums side by side, as the machine may add them. */
 static double dot(const double *a, const double *b, size_t n)
 {
-    double sum = 0.0;
-    for (size_t i = 0; i < n; i++) sum += a[i] * b[i];
-    return sum;
+    double sum[4] = {0};
+    size_t i = 0;
+    for (; i + 4 <= n; i += 4) {
+        for (size_t k = 0; k < 4; k++) sum[k] += a[i + k] * b[i + k];
+    }
+    for (; i < n; i++) sum[0] += a[i] * b[i];
+    return (sum[0] + sum[1]) + (sum[2] + sum[3]);
 }
 
 static void subtract(double *a, double factor, const double *b, size_t n)
@@ -55,161 +68,218 @@ static double scattered(size_t i)
     return (double)(h ^ (h >> 16)) / 2147483648.0 - 1.0;
 }
 
-static bool block_take(block *b, size_t cols)
+static bool larger(double **at, size_t n)
 {
-    const size_t cells = b->rows * cols;
-    b->cols = cols;
-    b->x = tt_alloc(cells, sizeof(double));
-    b->y = tt_alloc(cells, sizeof(double));
-    b->z = tt_alloc(cells, sizeof(double));
-    b->h = tt_alloc(cols * cols, sizeof(double));
-    b->q = tt_alloc(cols * cols, sizeof(double));
-    b->mu = tt_alloc(cols, sizeof(double));
-    b->work = tt_alloc(b->rows, sizeof(double));
-    if (!b->x || !b->y || !b->z || !b->h || !b->q || !b->mu || !b->work) return false;
-    for (size_t i = 0; i < cells; i++) b->x[i] = scattered(i);
+    double *more = tt_realloc(*at, n, sizeof **at);
+    if (more) *at = more;
+    return more != NULL;
+}
+
+/* Room for one more block behind the basis. */
+static bool reserve(lanczos *b)
+{
+    const size_t need = b->n + b->width;
+    if (need <= b->cap) return true;
+    const size_t cap = need < 28 ? 28 : 2 * need;
+    if (!larger(&b->z, cap * b->rows) || !larger(&b->y, cap * b->rows) ||
+        !larger(&b->h, cap * (cap + 1) / 2) || !larger(&b->along, cap)) {
+        return false;
+    }
+    b->cap = cap;
     return true;
 }
 
-static void block_free(block *b)
+static void lanczos_free(lanczos *b)
 {
-    tt_free(b->x);
-    tt_free(b->y);
     tt_free(b->z);
+    tt_free(b->y);
     tt_free(b->h);
+    tt_free(b->along);
     tt_free(b->q);
     tt_free(b->mu);
-    tt_free(b->work);
+    tt_free(b->in);
+    tt_free(b->out);
 }
 
-/* y = M x, z = inverse(K) y */
-static void iterate(block *b)
+/* Of k vectors x: y = M x and z = inverse(K) M x behind the basis; x may stand there itself. */
+static void multiply(lanczos *b, const double *x, size_t k)
 {
-    for (size_t c = 0; c < b->cols; c++) {
-        double *y = b->y + c * b->rows;
-        tt_sparse_apply(b->m, b->x + c * b->rows, y);
-        tt_factor_solve(b->factor, y, b->z + c * b->rows, b->work);
+    double *y = b->y + b->n * b->rows, *z = b->z + b->n * b->rows;
+    for (size_t c = 0; c < k; c += TT_SIDES) {
+        const size_t sides = smaller(k - c, TT_SIDES), first = c * b->rows;
+        for (size_t s = 0; s < sides; s++) {
+            for (size_t i = 0; i < b->rows; i++) b->in[i][s] = x[first + s * b->rows + i];
+        }
+        tt_sparse_apply_sides(b->m, b->in, b->out);
+        for (size_t s = 0; s < sides; s++) {
+            for (size_t i = 0; i < b->rows; i++) y[first + s * b->rows + i] = b->out[i][s];
+        }
+        tt_factor_solve_sides(b->factor, b->out, b->in);
+        for (size_t s = 0; s < sides; s++) {
+            for (size_t i = 0; i < b->rows; i++) z[first + s * b->rows + i] = b->out[i][s];
+        }
     }
 }
 
-/* |A x - mu x| / mu of vector c in the norm of K: A x is z, K z is y, x' K x is one. */
-static double residual(const block *b, size_t c)
+/* Takes from the vector that is to be number `place` what lies along those before it (twice, for
+ * rounding). Its length in K. */
+static double clear_of(lanczos *b, size_t place)
 {
-    const double *z = b->z + c * b->rows, *y = b->y + c * b->rows;
-    const double square = dot(z, y, b->rows) - b->mu[c] * b->mu[c];
-    return sqrt(fmax(square, 0.0)) / b->mu[c];
-}
-
-static size_t converged(const block *b)
-{
-    size_t sure = 0;
-    while (sure < b->cols && b->mu[sure] > 0.0) {
-        /* solving leaves about 1e-15 of the largest in every vector */
-        const double floor = 1e-14 * b->mu[0] / b->mu[sure];
-        if (residual(b, sure) > fmax(residual_limit, floor)) break;
-        sure++;
-    }
-    return sure;
-}
-
-/* Takes from vector c what lies along the kept ones (twice, for rounding). Its length in K. */
-static double clear_of(block *b, size_t kept, double *z, double *y)
-{
+    double *z = b->z + place * b->rows, *y = b->y + place * b->rows;
+    memset(b->along, 0, place * sizeof *b->along);
     for (int pass = 0; pass < 2; pass++) {
-        for (size_t j = 0; j < kept; j++) {
-            const double along = dot(z, b->y + j * b->rows, b->rows);
-            subtract(z, along, b->z + j * b->rows, b->rows);
-            subtract(y, along, b->y + j * b->rows, b->rows);
+        for (size_t j = 0; j < place; j++) {
+            const double part = dot(z, b->y + j * b->rows, b->rows);
+            subtract(z, part, b->z + j * b->rows, b->rows);
+            subtract(y, part, b->y + j * b->rows, b->rows);
+            b->along[j] += part;
         }
     }
     return sqrt(fmax(dot(z, y, b->rows), 0.0));
 }
 
-/* z becomes orthonormal in K with y = K z; what adds no direction is left out. */
-static void orthonormalize(block *b)
+static void move(lanczos *b, size_t from, size_t to)
 {
-    const size_t bytes = b->rows * sizeof(double);
-    double longest = 0.0;
-    size_t kept = 0;
-    for (size_t c = 0; c < b->cols; c++) {
-        const double square = dot(b->z + c * b->rows, b->y + c * b->rows, b->rows);
-        longest = fmax(longest, sqrt(fmax(square, 0.0)));
-    }
-    for (size_t c = 0; c < b->cols; c++) {
-        double *z = b->z + kept * b->rows, *y = b->y + kept * b->rows;
-        if (kept != c) {
-            memcpy(z, b->z + c * b->rows, bytes);
-            memcpy(y, b->y + c * b->rows, bytes);
-        }
-        const double length = clear_of(b, kept, z, y);
-        if (!(length > nothing * longest)) continue;
-        scale(z, 1.0 / length, b->rows);
-        scale(y, 1.0 / length, b->rows);
-        kept++;
-    }
-    b->cols = kept;
+    if (from == to) return;
+    memcpy(b->z + to * b->rows, b->z + from * b->rows, b->rows * sizeof *b->z);
+    memcpy(b->y + to * b->rows, b->y + from * b->rows, b->rows * sizeof *b->y);
 }
 
-/* Rayleigh-Ritz: h = z' M z, then x = z q. */
-static void project(block *b)
+/* What A on vector c of the newest block has along the basis, and along the block that comes. */
+static void record(lanczos *b, size_t c, double length)
 {
-    const size_t n = b->cols;
-    for (size_t j = 0; j < n; j++) {
-        tt_sparse_apply(b->m, b->z + j * b->rows, b->work);
-        for (size_t i = 0; i <= j; i++) {
-            b->h[i * n + j] = b->h[j * n + i] = dot(b->z + i * b->rows, b->work, b->rows);
-        }
-    }
-    tt_jacobi(n, b->h, b->mu, b->q);
-    memset(b->x, 0, n * b->rows * sizeof(double));
-    for (size_t j = 0; j < n; j++) {
-        for (size_t i = 0; i < n; i++) {
-            subtract(b->x + j * b->rows, -b->q[j * n + i], b->z + i * b->rows, b->rows);
-        }
+    const size_t column = b->from + c;
+    memcpy(b->h + column * (column + 1) / 2, b->along, (column + 1) * sizeof *b->h);
+    for (size_t j = 0; j < b->coming; j++) b->r[j][c] = b->along[b->n + j];
+    b->r[b->coming][c] = length;
+}
+
+/* Of k vectors behind the basis, those that add a direction become the block that comes. They are A
+ * times the newest block, or times scattered ones: fresh, and nothing to be recorded. */
+static void admit(lanczos *b, size_t k, bool fresh)
+{
+    b->coming = 0;
+    memset(b->r, 0, sizeof b->r);
+    for (size_t c = 0; c < k; c++) {
+        const size_t place = b->n + b->coming;
+        double *z = b->z + place * b->rows, *y = b->y + place * b->rows;
+        move(b, b->n + c, place);
+        const double before = sqrt(fmax(dot(z, y, b->rows), 0.0)), after = clear_of(b, place);
+        if (!fresh) b->longest = fmax(b->longest, before);
+        const bool adds = place < b->rows && after > nothing * (fresh ? before : b->longest);
+        if (!fresh) record(b, c, adds ? after : 0.0);
+        if (!adds) continue;
+        scale(z, 1.0 / after, b->rows);
+        scale(y, 1.0 / after, b->rows);
+        b->coming++;
     }
 }
 
-static tt_status give(const block *b, size_t sure, bool all, tt_eigen *out)
+static void scatter(lanczos *b)
 {
-    while (out->n < b->cols && b->mu[out->n] > nothing * b->mu[0]) out->n++;
-    out->sure = smaller(sure, out->n);
-    out->all = all;
-    out->value = tt_alloc(out->n, sizeof *out->value);
-    out->shape = tt_alloc(out->n * b->rows, sizeof *out->shape);
-    if (!out->value || !out->shape) return TT_E_NOMEM;
-    for (size_t i = 0; i < out->n; i++) out->value[i] = 1.0 / b->mu[i];
-    memcpy(out->shape, b->x, out->n * b->rows * sizeof *out->shape);
+    double *x = b->z + b->n * b->rows;
+    for (size_t i = 0; i < b->width * b->rows; i++) x[i] = scattered(b->numbers++);
+    multiply(b, x, b->width);
+    admit(b, b->width, true);
+    b->all = b->coming == 0;
+}
+
+static void step(lanczos *b)
+{
+    b->from = b->n;
+    b->n += b->coming;
+}
+
+/* Rayleigh-Ritz: the eigenpairs of A in the basis. */
+static tt_status project(lanczos *b)
+{
+    const size_t n = b->n;
+    if (!larger(&b->q, 2 * n * n) || !larger(&b->mu, n)) return TT_E_NOMEM;
+    double *h = b->q + n * n;
+    for (size_t j = 0; j < n; j++) {
+        for (size_t i = 0; i <= j; i++) h[i * n + j] = h[j * n + i] = b->h[j * (j + 1) / 2 + i];
+    }
+    tt_jacobi(n, h, b->mu, b->q);
     return TT_OK;
 }
 
-/* The block is as good as all there is when M fills less than the block, or the block everything.
- */
-static tt_status converge(block *b, size_t wanted, tt_eigen *out)
+/* |A x - mu x| in K of pair c: what leads out of the basis. */
+static double residual(const lanczos *b, size_t c)
 {
-    const size_t width = b->cols;
-    for (int i = 0; i < MOST_ITERATIONS; i++) {
-        iterate(b);
-        const size_t sure = i > 0 ? converged(b) : 0;
-        size_t real = 0;
-        while (i > 0 && real < b->cols && b->mu[real] > nothing * b->mu[0]) real++;
-        const bool all = real < width || width == b->rows;
-        if (i > 0 && sure >= smaller(wanted, real)) return give(b, sure, all && sure >= real, out);
-        orthonormalize(b);
-        project(b);
+    const double *q = b->q + c * b->n + b->from;
+    double square = 0.0;
+    for (size_t j = 0; j < b->coming; j++) {
+        double sum = 0.0;
+        for (size_t k = 0; k < b->n - b->from; k++) sum += b->r[j][k] * q[k];
+        square += sum * sum;
+    }
+    return sqrt(square);
+}
+
+static size_t converged(const lanczos *b)
+{
+    size_t sure = 0;
+    while (sure < b->n && b->mu[sure] > nothing * b->mu[0] &&
+           residual(b, sure) <= residual_limit * b->mu[sure]) {
+        sure++;
+    }
+    return sure;
+}
+
+static tt_status give(const lanczos *b, size_t sure, tt_eigen *out)
+{
+    out->all = b->all;
+    out->value = tt_alloc(sure, sizeof *out->value);
+    out->shape = tt_alloc(sure * b->rows, sizeof *out->shape);
+    if (!out->value || !out->shape) return TT_E_NOMEM;
+    out->n = out->sure = sure;
+    for (size_t c = 0; c < sure; c++) {
+        out->value[c] = 1.0 / b->mu[c];
+        for (size_t i = 0; i < b->n; i++) {
+            subtract(out->shape + c * b->rows, -b->q[c * b->n + i], b->z + i * b->rows, b->rows);
+        }
+    }
+    return TT_OK;
+}
+
+static tt_status iterate(lanczos *b, size_t wanted, tt_eigen *out)
+{
+    size_t look = 2 * wanted; /* vectors at which to look again whether it is enough */
+    if (!reserve(b)) return TT_E_NOMEM;
+    scatter(b);
+    while (b->n < MOST_VECTORS) {
+        step(b);
+        if (!reserve(b)) return TT_E_NOMEM;
+        multiply(b, b->z + b->from * b->rows, b->n - b->from);
+        admit(b, b->n - b->from, false);
+        if (b->coming == 0) scatter(b);
+        if (!b->all && b->n < look) continue;
+        if (project(b) != TT_OK) return TT_E_NOMEM;
+        const size_t sure = converged(b);
+        if (b->all || sure >= wanted) return give(b, sure, out);
+        look = b->n + b->n / 4;
     }
     return TT_E_NOT_CONVERGED;
+}
+
+tt_status tt_eigen_lowest_wide(const tt_sparse *k, const tt_factor *factor, const tt_sparse *m,
+                               size_t wanted, size_t width, tt_eigen *out)
+{
+    const size_t rows = (size_t)k->n;
+    lanczos b = {.m = m, .factor = factor, .rows = rows, .width = smaller(width, WIDEST)};
+    *out = (tt_eigen){0};
+    tt_status status = TT_E_NOMEM;
+    b.in = tt_alloc(rows, sizeof *b.in);
+    b.out = tt_alloc(rows, sizeof *b.out);
+    if (b.in && b.out) status = iterate(&b, wanted, out);
+    lanczos_free(&b);
+    return status;
 }
 
 tt_status tt_eigen_lowest(const tt_sparse *k, const tt_factor *factor, const tt_sparse *m,
                           size_t wanted, tt_eigen *out)
 {
-    block b = {.k = k, .m = m, .factor = factor, .rows = (size_t)k->n};
-    const size_t width = wanted < 8 ? wanted + 8 : 2 * wanted;
-    *out = (tt_eigen){0};
-    tt_status status = TT_E_NOMEM;
-    if (block_take(&b, smaller(width, b.rows))) status = converge(&b, wanted, out);
-    block_free(&b);
-    return status;
+    return tt_eigen_lowest_wide(k, factor, m, wanted, WIDTH, out);
 }
 
 void tt_eigen_free(tt_eigen *eigen)

@@ -9,18 +9,21 @@
 
 typedef struct {
     size_t n;      /* pairs, ascending */
-    size_t sure;   /* the first `sure` of them have converged; the others are upper estimates */
+    size_t sure;   /* the first `sure` of them have converged: all n */
     bool all;      /* there are no others: M reaches no further */
     double *value; /* [n] lambda */
     double *shape; /* [n * unknowns], one after the other, x' K x = 1 */
 } tt_eigen;
 
 /** At least `wanted` converged pairs (fewer when the matrices have fewer, then `all`), to a
- * residual of 1e-6 in the energy norm, so about 1e-12 in lambda. Block iteration on inverse(K) M
- * with Rayleigh-Ritz from fixed starting vectors. TT_E_NOT_CONVERGED, TT_E_NOMEM; free it in any
- * case. */
+ * residual of 1e-8 in the energy norm. Block Lanczos iteration on inverse(K) M from fixed starting
+ * vectors, four of them: of a value that stands more than four times some may be missed, which the
+ * proof below tells. TT_E_NOT_CONVERGED, TT_E_NOMEM; free it in any case. */
 tt_status tt_eigen_lowest(const tt_sparse *k, const tt_factor *factor, const tt_sparse *m,
                           size_t wanted, tt_eigen *out);
+/** With `width` starting vectors, 64 at most. */
+tt_status tt_eigen_lowest_wide(const tt_sparse *k, const tt_factor *factor, const tt_sparse *m,
+                               size_t wanted, size_t width, tt_eigen *out);
 void tt_eigen_free(tt_eigen *eigen);
 
 typedef struct {

@@ -6,6 +6,7 @@
 #include <amd.h>
 #include <ldl.h>
 #include <math.h>
+#include <string.h>
 
 /* The pattern without its diagonal, as amd_2 wants it; returns its length. */
 static int pattern(const tt_sparse *a, int *start, int *length, int *index)
@@ -127,6 +128,41 @@ void tt_factor_solve(const tt_factor *factor, const double *b, double *x, double
     ldl_dsolve(n, work, factor->pivot);
     ldl_ltsolve(n, work, factor->start, factor->row, factor->value);
     for (int k = 0; k < n; k++) x[factor->order[k]] = work[k];
+}
+
+static void lower_sides(const tt_factor *f, tt_sides *x)
+{
+    for (int j = 0; j < f->n; j++) {
+        const double *done = x[j];
+        for (int k = f->start[j]; k < f->start[j + 1]; k++) {
+            double *to = x[f->row[k]];
+            for (int s = 0; s < TT_SIDES; s++) to[s] -= f->value[k] * done[s];
+        }
+    }
+}
+
+static void upper_sides(const tt_factor *f, tt_sides *x)
+{
+    for (int j = f->n - 1; j >= 0; j--) {
+        tt_sides sum;
+        memcpy(sum, x[j], sizeof sum);
+        for (int k = f->start[j]; k < f->start[j + 1]; k++) {
+            const double *done = x[f->row[k]];
+            for (int s = 0; s < TT_SIDES; s++) sum[s] -= f->value[k] * done[s];
+        }
+        memcpy(x[j], sum, sizeof sum);
+    }
+}
+
+void tt_factor_solve_sides(const tt_factor *factor, tt_sides *x, tt_sides *work)
+{
+    for (int k = 0; k < factor->n; k++) memcpy(work[k], x[factor->order[k]], sizeof *work);
+    lower_sides(factor, work);
+    for (int k = 0; k < factor->n; k++) {
+        for (int s = 0; s < TT_SIDES; s++) work[k][s] /= factor->pivot[k];
+    }
+    upper_sides(factor, work);
+    for (int k = 0; k < factor->n; k++) memcpy(x[factor->order[k]], work[k], sizeof *work);
 }
 
 static void residual(const tt_sparse *a, const double *b, const double *x, double *out)

@@ -151,3 +151,15 @@ void tt_sparse_apply(const tt_sparse *matrix, const double *x, double *out)
         out[j] = sum;
     }
 }
+
+void tt_sparse_apply_sides(const tt_sparse *matrix, const tt_sides *x, tt_sides *out)
+{
+    for (int j = 0; j < matrix->n; j++) {
+        tt_sides sum = {0};
+        for (int k = matrix->start[j]; k < matrix->start[j + 1]; k++) {
+            const double *at = x[matrix->row[k]];
+            for (int s = 0; s < TT_SIDES; s++) sum[s] += matrix->value[k] * at[s];
+        }
+        memcpy(out[j], sum, sizeof sum);
+    }
+}

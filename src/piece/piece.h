@@ -70,6 +70,7 @@ typedef struct {
     double turn, turn_to;    /* rad, right-handed about x */
     size_t alloy;            /* index in piece->metals; TT_NONE without bronze */
     tt_given surface, extra, casting_quality;
+    double neck_quality;     /* casting quality given with a reason: also at necks; 0: by inspection */
     tt_member armature;
     tt_wind_on wind;
     double drag;             /* TT_WIND_OWN_DRAG */
@@ -175,6 +176,7 @@ struct tt_piece {
     double scale;
     double height; /* m, given; 0 not given */
     tt_inspection inspection;
+    unsigned inspection_origin;
     tt_vec3 faces; /* the front of the whole, unit */
     tt_unit_system report;
 

@@ -143,8 +143,10 @@ void tt_finish_segments(tt_reader *reader)
         if (!tt_list_push(&reader->piece->segments, segment)) reader->no_memory = true;
     }
     const tt_node *head = tt_tree_find(reader->root, "bronze");
-    if (reader->bronze.said.casting_quality.origin && head && !tt_tree_find(head, "inspection"))
+    if (reader->bronze.said.casting_quality.origin && head && !tt_tree_find(head, "inspection")) {
         bronze_default(reader, "inspection");
+        reader->piece->inspection_origin = (unsigned)(reader->piece->origins.n - 1);
+    }
     if (reader->bronze.said.casting_quality.origin)
         tt_origin_default(reader, "seams", "unknown",
                           "nothing was said of them: judged as the alloy's seams wherever one is possible");

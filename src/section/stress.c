@@ -27,6 +27,7 @@ tt_stress tt_section_stress(const tt_section *section, const tt_forces *forces)
     }
     const double normal = fabs(f->n) / section->area + bending(section, f);
     const double shear = fabs(f->t) / section->torsion_modulus +
-                         hypot(f->vy * section->peak_shear_y, f->vz * section->peak_shear_z);
+                         sqrt(f->vy * section->peak_shear_y * f->vy * section->peak_shear_y +
+                              f->vz * section->peak_shear_z * f->vz * section->peak_shear_z);
     return (tt_stress){normal, shear, sqrt(normal * normal + 3.0 * shear * shear)};
 }

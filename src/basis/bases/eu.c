@@ -64,11 +64,16 @@ static size_t rules(int risk, tt_rule *to, size_t most)
 {
     const double K = consequence(risk), Q = 1.5 * K, W = 0.6 * Q;
     const tt_rule_row rows[] = {
-        {"6.10 sup", TT_STRENGTH, TT_S_en_strength, 1.35 * K, 1.35 * K, {Q, Q}, {W, Q}, 1.0, true},
-        {"6.10 inf", TT_STRENGTH, TT_S_en_strength, 1.0, 1.0, {Q, Q}, {W, Q}, 1.0, false},
-        {"6.10 EQU", TT_EQUILIBRIUM, TT_S_en_equilibrium, 1.1 * K, 0.9, {Q, Q}, {W, Q}, 1.0, true},
-        {"6.14b", TT_SERVICE, TT_S_en_service, 1.0, 1.0, {1.0, 1.0}, {0.6, 1.0}, 1.0, true},
-        {"6.11b", TT_ACCIDENTAL, TT_S_en_accidental, 1.0, 1.0, {0, 0, 1.0}, {0.2, 0.9}, 1.0, false},
+        {"6.10 sup", TT_STRENGTH, TT_S_en_strength, 1.35 * K, 1.35 * K, {Q, Q}, {W, Q}, 1.0, true,
+         {1.35 * K, 1.0}},
+        {"6.10 inf", TT_STRENGTH, TT_S_en_strength, 1.0, 1.0, {Q, Q}, {W, Q}, 1.0, false,
+         {1.35 * K, 1.0}},
+        {"6.10 EQU", TT_EQUILIBRIUM, TT_S_en_equilibrium, 1.1 * K, 0.9, {Q, Q}, {W, Q}, 1.0, true,
+         {1.1 * K, 0.9}},
+        {"6.14b", TT_SERVICE, TT_S_en_service, 1.0, 1.0, {1.0, 1.0}, {0.6, 1.0}, 1.0, true,
+         {1.0, 1.0}},
+        {"6.11b", TT_ACCIDENTAL, TT_S_en_accidental, 1.0, 1.0, {0, 0, 1.0}, {0.2, 0.9}, 1.0, false,
+         {1.0, 1.0}},
     };
     return tt_rules_of(rows, sizeof rows / sizeof *rows, to, most);
 }

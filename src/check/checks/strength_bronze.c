@@ -7,7 +7,7 @@
 static const char name[] = "strength.bronze";
 static const char *const assumes[] = {
     "no structural standard covers cast bronze; the divisors are an assumption of this program",
-    "casting quality 0.80; at a neck that bronze carries alone with a use over half 0.50 looked at only, 0.67 with penetrant, 0.80 with penetrant and radiograph",
+    "casting quality 0.80; at a neck that bronze carries alone, from a use of one half on, 0.50 looked at only, 0.67 with penetrant, 0.80 with penetrant and radiograph",
     "seams that are not described count as the alloy's seams do",
     "the low wall all round; first order; local buckling is not in it", NULL};
 
@@ -15,6 +15,25 @@ static const char *const assumes[] = {
  * and radiograph (READ); at large 0.80 as ASME B31.3 302.3.3 (READ). The split is an assumption. */
 static const double quality_at_large = 0.80, use_of_neck = 0.5;
 static const double quality_at_neck[] = {[TT_LOOKED_AT] = 0.50, [TT_PENETRANT] = 1.0 / 1.5, [TT_RADIOGRAPH] = 0.80};
+
+static bool lonely_neck(const tt_cut *cut)
+{
+    return cut->neck && cut->armature.area <= 0.0;
+}
+
+static double quality_away_from_necks(const tt_segment *segment)
+{
+    const double given = segment->casting_quality.is;
+    return given > 0.0 ? given : quality_at_large;
+}
+
+/* At a neck that the bronze carries alone: by its inspection, unless a quality was given with a
+ * reason. */
+static double quality_of_neck(const tt_check_input *in, const tt_segment *segment)
+{
+    if (segment->neck_quality > 0.0) return segment->neck_quality;
+    return fmin(quality_away_from_necks(segment), quality_at_neck[in->piece->inspection]);
+}
 
 static double metal_strength(const tt_check_input *in, const tt_cut *cut, double quality, tt_steps *steps)
 {
@@ -28,15 +47,13 @@ static double metal_strength(const tt_check_input *in, const tt_cut *cut, double
     return tt_bronze_strength(yield->value, ultimate->value, quality, tt_seam_at(in, cut), steps);
 }
 
-/* Quality as given, else 0.80; at a neck that the bronze carries alone, when more than half used,
- * by its inspection (decision on casting quality). */
-static double quality(const tt_check_input *in, const tt_cut *cut, double stress)
+/* The neck's quality holds there from a use of one half on (decision on casting quality). */
+static double quality_of(const tt_check_input *in, const tt_cut *cut, double stress)
 {
-    const double given = in->piece->segments.at[cut->segment].casting_quality.is;
-    if (given > 0.0) return given;
-    if (!cut->neck || cut->armature.area > 0.0) return quality_at_large;
-    const double f = metal_strength(in, cut, quality_at_large, NULL);
-    return stress > use_of_neck * f ? quality_at_neck[in->piece->inspection] : quality_at_large;
+    const tt_segment *segment = &in->piece->segments.at[cut->segment];
+    const double at_large = quality_away_from_necks(segment);
+    if (!lonely_neck(cut) || stress <= use_of_neck * metal_strength(in, cut, at_large, NULL)) return at_large;
+    return quality_of_neck(in, segment);
 }
 
 /* Not asked where the armature carries everything. */
@@ -51,11 +68,18 @@ static double stress_at(const tt_loaded_cut *at)
 static double use_at(const tt_loaded_cut *at, double stress)
 {
     if (stress <= 0.0) return 0.0;
-    const double f = metal_strength(at->in, at->cut, quality(at->in, at->cut, stress), NULL);
+    const double f = metal_strength(at->in, at->cut, quality_of(at->in, at->cut, stress), NULL);
     return f > 0.0 ? stress / f : INFINITY;
 }
 
 static const tt_judged_part bronze = {stress_at, use_at};
+
+/* More load brings such a neck under the quality of its inspection: its margin counts that. */
+static double margin_of_neck(const tt_check_input *in, const tt_cut *cut, double stress)
+{
+    const double quality = quality_of_neck(in, &in->piece->segments.at[cut->segment]);
+    return in->piece->limits.use.is * metal_strength(in, cut, quality, NULL) / stress - 1.0;
+}
 
 static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *out)
 {
@@ -68,14 +92,17 @@ static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *ou
     tt_steps steps = tt_steps_start(out);
     tt_steps_forces(&steps, in, &worst, &on);
     tt_steps_stress(&steps, &worst.cut.bronze_weak, &on, &stress);
-    const double f = metal_strength(in, &worst.cut, quality(in, &worst.cut, stress.equivalent), &steps);
+    const double f = metal_strength(in, &worst.cut, quality_of(in, &worst.cut, stress.equivalent), &steps);
     tt_finding finding = tt_finding_of(in, name, stress.equivalent, f, "Pa",
                                        "a seam is possible here and this alloy's seams count nothing");
     tt_finding_place(in, out, &worst, &finding);
+    if (finding.has_use && lonely_neck(&worst.cut)) finding.margin = margin_of_neck(in, &worst.cut, stress.equivalent);
     if (!finding.has_use) {
         finding.default_key = "seams"; /* nobody said anything of them: unknown */
-    } else if (!finding.default_key) {
+    } else if (!finding.default_key && !lonely_neck(&worst.cut)) {
         finding.default_key = tt_default_key(in->piece, in->piece->segments.at[segment].casting_quality.origin);
+    } else if (!finding.default_key && in->piece->segments.at[segment].neck_quality <= 0.0) {
+        finding.default_key = tt_default_key(in->piece, in->piece->inspection_origin);
     }
     finding.assumes = assumes;
     return finding.where && tt_finding_add(out, finding, &steps) ? TT_OK : TT_E_NOMEM;
