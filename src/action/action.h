@@ -14,6 +14,7 @@ typedef struct {
     tt_case_kind kind;
     tt_load_kind load; /* weight: permanent, wind: variable, own: as written */
     double direction;  /* wind: degrees, blowing towards; else 0 */
+    size_t against;    /* an earlier case of which this is the exact negative; TT_NONE */
     tt_frame_load on;  /* what the frame sees */
 } tt_case;
 

@@ -27,8 +27,7 @@ typedef struct {
     const double *q_lump; /* [lumps] */
 } wind_job;
 
-/* way: 1 for the wind that `on` was found for, -1 for the one against it. */
-static void blow_on_strips(const wind_job *job, const tt_wind_cut *on, double way, tt_wind_direction *report,
+static void blow_on_strips(const wind_job *job, const tt_wind_cut *on, tt_wind_direction *report,
                            tt_vec3 w, tt_vec3 *line)
 {
     const tt_model *model = job->model;
@@ -36,7 +35,7 @@ static void blow_on_strips(const wind_job *job, const tt_wind_cut *on, double wa
         if (on[i].drag <= 0.0) continue;
         const double p = pressure_on(job->basis, job->q[i], report->gust, on[i].drag) * on[i].width;
         const double s = on[i].sine;
-        line[i] = tt_add(tt_scale(w, p * (s - s * s * s)), tt_scale(on[i].across, way * p * s));
+        line[i] = tt_add(tt_scale(w, p * (s - s * s * s)), tt_scale(on[i].across, p * s));
         report->force = tt_add(report->force, tt_scale(line[i], model->strips[i].length));
     }
 }
@@ -76,22 +75,40 @@ static bool pressures(wind_job *job, double **q, double **q_lump)
     return true;
 }
 
-/* One direction; report holds the body and the gust factor of its axis already. */
-static bool blow(const wind_job *job, const tt_wind_cut *on, double way, tt_wind_direction *report)
+static bool add_wind(const wind_job *job, double direction, tt_case_arrays *to)
+{
+    const char *name = tt_pool_format(&job->actions->pool, "wind %.0f", direction);
+    return tt_case_add(job->model, job->actions, name, TT_CASE_WIND, TT_LOAD_VARIABLE, direction, to);
+}
+
+/* One direction of the first half circle; report holds its body and gust factor already. */
+static bool blow(const wind_job *job, const tt_wind_cut *on, tt_wind_direction *report)
 {
     const tt_vec3 w = {cos(report->direction * degree), sin(report->direction * degree), 0.0};
     tt_case_arrays to;
-    const char *name = tt_pool_format(&job->actions->pool, "wind %.0f", report->direction);
-    if (!tt_case_add(job->model, job->actions, name, TT_CASE_WIND, TT_LOAD_VARIABLE,
-                     report->direction, &to)) {
-        return false;
-    }
-    blow_on_strips(job, on, way, report, w, to.line);
+    if (!add_wind(job, report->direction, &to)) return false;
+    blow_on_strips(job, on, report, w, to.line);
     blow_on_lumps(job, report, w, to.node);
     return true;
 }
 
-/* What the wind of a direction, and the wind against it, meet: strips, body and gust factor. */
+/* The wind against it, whose loads are the same turned round: the drag of a body does not know front
+ * from back. */
+static bool blow_back(const wind_job *job, size_t with, tt_wind_direction *report)
+{
+    tt_actions *actions = job->actions;
+    tt_case_arrays to;
+    if (!add_wind(job, report->direction, &to)) return false;
+    const tt_frame_load *on = &actions->cases.at[with].on;
+    for (size_t i = 0; i < job->model->bars.n * TT_BAR_POINTS; i++) to.line[i] = tt_scale(on->line_force[i], -1.0);
+    for (size_t n = 0; n < job->model->nodes; n++) {
+        for (int k = 0; k < TT_SIX; k++) to.node[n][k] = -on->node[n][k];
+    }
+    actions->cases.at[actions->cases.n - 1].against = with;
+    return true;
+}
+
+/* What the wind of a direction meets: strips, body and gust factor. */
 static bool meet(const wind_job *job, const tt_modes *modes, double direction, tt_wind_cut *on,
                  tt_wind_direction *report)
 {
@@ -121,15 +138,17 @@ static tt_wind_site site_of(const tt_piece *piece)
 static bool blow_all(const wind_job *job, const tt_modes *modes, tt_wind_cut *on)
 {
     tt_actions *actions = job->actions;
-    const size_t strips = job->model->bars.n * TT_BAR_POINTS;
+    const size_t first = actions->cases.n;
     for (size_t i = 0; i < HALF; i++) {
-        tt_wind_direction *with = &actions->wind[i], *against = &actions->wind[i + HALF];
-        if (!meet(job, modes, 10.0 * (double)i, &on[i * strips], with)) return false;
-        *against = *with;
-        against->direction = 10.0 * (double)(i + HALF);
+        tt_wind_direction *with = &actions->wind[i];
+        if (!meet(job, modes, 10.0 * (double)i, on, with) || !blow(job, on, with)) return false;
     }
-    for (size_t i = 0; i < 2 * HALF; i++) {
-        if (!blow(job, &on[i % HALF * strips], i < HALF ? 1.0 : -1.0, &actions->wind[i])) return false;
+    for (size_t i = 0; i < HALF; i++) {
+        tt_wind_direction *against = &actions->wind[i + HALF];
+        *against = actions->wind[i];
+        against->direction = 10.0 * (double)(i + HALF);
+        against->force = tt_scale(actions->wind[i].force, -1.0);
+        if (!blow_back(job, first + i, against)) return false;
     }
     return true;
 }
@@ -143,7 +162,7 @@ tt_status tt_actions_wind(const tt_model *model, const tt_basis *basis, const tt
     actions->wind = tt_pool_take(&actions->pool, 2 * HALF, sizeof *actions->wind);
     wind_job job = {.model = model, .basis = basis, .actions = actions};
     double *q, *q_lump;
-    tt_wind_cut *on = tt_pool_take(&actions->pool, HALF * model->bars.n * TT_BAR_POINTS, sizeof *on);
+    tt_wind_cut *on = tt_pool_take(&actions->pool, model->bars.n * TT_BAR_POINTS, sizeof *on);
     if (!actions->wind || !on || !pressures(&job, &q, &q_lump)) return TT_E_NOMEM;
     actions->winds = 2 * HALF;
     return blow_all(&job, modes, on) ? TT_OK : TT_E_NOMEM;

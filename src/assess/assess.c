@@ -70,7 +70,7 @@ static tt_status load(tt_assessment *a)
     if (status == TT_OK) status = tt_actions_own(a->model, &a->actions);
     if (status == TT_OK) status = tt_actions_wind(a->model, a->basis, softer(a), &a->actions);
     if (status == TT_OK) status = tt_combine(a->piece, &a->actions, a->basis, &a->pool, &a->combinations);
-    if (status == TT_OK) status = tt_solve_cases(a->model, &a->actions, 0, &a->pool, &a->solution);
+    if (status == TT_OK) status = tt_solve_cases(a->model, &a->actions, &a->pool, &a->solution);
     return status;
 }
 

@@ -28,8 +28,9 @@ static bool unit_stresses(const search *s, size_t cut, int carry, double *stress
 {
     const tt_check_input *in = s->in;
     for (size_t i = 0; i < in->actions->cases.n; i++) {
+        const size_t same = in->actions->cases.at[i].against; /* a norm: the negative has the same */
         const tt_loaded_cut at = {in, &in->model->cuts.at[cut], carry, in->solution->answer[carry][i].cut[cut]};
-        stress[i] = s->part->stress(&at);
+        stress[i] = same != TT_NONE ? stress[same] : s->part->stress(&at);
         if (stress[i] < 0.0) return false;
     }
     return true;

@@ -45,9 +45,8 @@ typedef struct {
     double refinement;
 } tt_solution;
 
-/** Solves the cases from `first` on in both models (earlier ones are kept). */
-tt_status tt_solve_cases(const tt_model *model, const tt_actions *actions, size_t first,
-                         tt_pool *pool, tt_solution *solution);
+/** Solves every case in both models; the answer to a case's exact negative is its own turned round. */
+tt_status tt_solve_cases(const tt_model *model, const tt_actions *actions, tt_pool *pool, tt_solution *solution);
 
 /** Section forces of a combination at a cut, with the weight of a pattern. */
 tt_forces tt_superpose(const tt_solution *solution, int carry, const tt_combination *together,

@@ -14,7 +14,34 @@ static tt_status cut_one(const tt_model *model, int carry, const tt_frame_load *
     return TT_OK;
 }
 
-/* n cases in one carry model; load and state: room for n. */
+static void negate(double (*to)[TT_SIX], const double (*from)[TT_SIX], size_t n)
+{
+    for (size_t i = 0; i < n; i++) {
+        for (int k = 0; k < TT_SIX; k++) to[i][k] = -from[i][k];
+    }
+}
+
+/* The answer to the exact negative of a case that was solved. */
+static bool turn_round(const tt_model *model, const tt_answer *from, tt_pool *pool, tt_answer *to)
+{
+    const size_t bars = model->bars.n, cuts = model->cuts.n;
+    *to = *from;
+    to->state.move = tt_pool_take(pool, model->nodes, sizeof *to->state.move);
+    to->state.reaction = tt_pool_take(pool, model->nodes, sizeof *to->state.reaction);
+    to->state.end = tt_pool_take(pool, bars, sizeof *to->state.end);
+    to->cut = tt_pool_take(pool, cuts, sizeof *to->cut);
+    if (!to->state.move || !to->state.reaction || !to->state.end || !to->cut) return false;
+    negate(to->state.move, (const double(*)[TT_SIX])from->state.move, model->nodes);
+    negate(to->state.reaction, (const double(*)[TT_SIX])from->state.reaction, model->nodes);
+    negate(to->state.end, (const double(*)[TT_SIX])from->state.end, bars);
+    for (size_t i = 0; i < cuts; i++) {
+        const tt_forces *f = &from->cut[i];
+        to->cut[i] = (tt_forces){-f->n, -f->vy, -f->vz, -f->t, -f->my, -f->mz};
+    }
+    return true;
+}
+
+/* The first n cases in one carry model; load and state: room for n. */
 static tt_status solve_model(const tt_model *model, int carry, const tt_frame_load *load, size_t n,
                              tt_frame_state *state, tt_pool *pool, tt_answer *answer)
 {
@@ -26,21 +53,30 @@ static tt_status solve_model(const tt_model *model, int carry, const tt_frame_lo
     return status;
 }
 
-tt_status tt_solve_cases(const tt_model *model, const tt_actions *actions, size_t first,
-                         tt_pool *pool, tt_solution *solution)
+/* How many cases stand before the first that is another's negative: those are all at the end. */
+static size_t to_solve(const tt_actions *actions)
 {
-    const size_t n = actions->cases.n, more = n - first;
-    tt_frame_load *load = tt_pool_take(pool, more, sizeof *load);
-    tt_frame_state *state = tt_pool_take(pool, more, sizeof *state);
+    size_t n = 0;
+    while (n < actions->cases.n && actions->cases.at[n].against == TT_NONE) n++;
+    return n;
+}
+
+tt_status tt_solve_cases(const tt_model *model, const tt_actions *actions, tt_pool *pool, tt_solution *solution)
+{
+    const size_t n = actions->cases.n, solved = to_solve(actions);
+    tt_frame_load *load = tt_pool_take(pool, solved, sizeof *load);
+    tt_frame_state *state = tt_pool_take(pool, solved, sizeof *state);
     tt_status status = load && state ? TT_OK : TT_E_NOMEM;
-    for (size_t i = 0; i < more && load; i++) load[i] = actions->cases.at[first + i].on;
+    for (size_t i = 0; i < solved && load; i++) load[i] = actions->cases.at[i].on;
     for (int carry = 0; carry < TT_MODELS && status == TT_OK; carry++) {
         tt_answer *all = tt_pool_take(pool, n, sizeof *all);
         if (!all) return TT_E_NOMEM;
-        for (size_t i = 0; i < first; i++) all[i] = solution->answer[carry][i];
         solution->answer[carry] = all;
-        status = solve_model(model, carry, load, more, state, pool, all + first);
-        for (size_t i = first; i < n; i++) {
+        status = solve_model(model, carry, load, solved, state, pool, all);
+        for (size_t i = solved; i < n && status == TT_OK; i++) {
+            if (!turn_round(model, &all[actions->cases.at[i].against], pool, &all[i])) status = TT_E_NOMEM;
+        }
+        for (size_t i = 0; i < solved && status == TT_OK; i++) {
             solution->residual = fmax(solution->residual, all[i].state.residual);
             solution->refinement = fmax(solution->refinement, all[i].state.refinement);
         }
