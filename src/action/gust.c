@@ -84,13 +84,38 @@ double tt_mode_heavy_frequency(const tt_model *model, const tt_mode *mode)
 
 /* ---- which modes the wind shakes ---------------------------------------------------------------- */
 
-typedef struct {
-    const tt_model *model;
-    const tt_basis *basis;
-    const tt_modes *modes;
-    const tt_wind_cut *on; /* [strips] */
-    tt_vec3 wind;
-} gale;
+tt_status tt_gale_of(const tt_model *model, const tt_basis *basis, const tt_modes *modes, tt_pool *pool, tt_gale *g)
+{
+    const size_t strips = model->bars.n * TT_BAR_POINTS, lumps = model->piece->lumps.n;
+    *g = (tt_gale){.model = model, .basis = basis, .modes = modes, .parts = strips + lumps};
+    g->move = tt_pool_take(pool, modes->n * g->parts, sizeof *g->move);
+    g->frequency = tt_pool_take(pool, modes->n, sizeof *g->frequency);
+    g->mass = tt_pool_take(pool, g->parts, sizeof *g->mass);
+    g->sail = tt_pool_take(pool, g->parts, sizeof *g->sail);
+    if (!g->move || !g->frequency || !g->mass || !g->sail) return TT_E_NOMEM;
+    for (size_t k = 0; k < modes->n; k++) {
+        tt_vec3 *move = &g->move[k * g->parts];
+        for (size_t i = 0; i < strips; i++) move[i] = tt_strip_move(model, &modes->at[k], i);
+        for (size_t i = 0; i < lumps; i++) move[strips + i] = lump_move(&model->piece->lumps.at[i], &modes->at[k]);
+        g->frequency[k] = tt_mode_heavy_frequency(model, &modes->at[k]);
+    }
+    for (size_t i = 0; i < strips; i++) {
+        g->mass[i] = (model->strips[i].bronze[TT_HEAVY] + model->strips[i].armature) * model->strips[i].length;
+    }
+    for (size_t i = 0; i < lumps; i++) g->mass[strips + i] = model->piece->lumps.at[i].mass.high;
+    return TT_OK;
+}
+
+/* cf times the area across the wind, of each strip and lump. */
+static void set_sail(tt_gale *g, const tt_wind_cut *on)
+{
+    const size_t lumps = g->model->piece->lumps.n, strips = g->parts - lumps;
+    for (size_t i = 0; i < strips; i++) g->sail[i] = on[i].drag * on[i].width * on[i].sine * g->model->strips[i].length;
+    for (size_t i = 0; i < lumps; i++) {
+        const tt_lump *lump = &g->model->piece->lumps.at[i];
+        g->sail[strips + i] = tt_wind_lump_drag(g->basis, lump) * lump->wind_area;
+    }
+}
 
 /* Sums over strips and lumps of one way of swinging: phi its movement, w the wind. */
 typedef struct {
@@ -102,50 +127,20 @@ typedef struct {
     double sail;    /* sum of cf A */
 } swing;
 
-static void add_to(swing *sum, tt_vec3 move, tt_vec3 w, double mass, double drag_area)
-{
-    const double with = tt_dot(move, w);
-    sum->mass += mass * tt_dot(move, move);
-    sum->along += mass * with;
-    sum->all += mass;
-    sum->drag += drag_area * with * with;
-    sum->pushed += drag_area * with;
-    sum->sail += drag_area;
-}
-
-/* Movement of modes first .. last - 1, each by its weight, at a strip or a lump. */
-static tt_vec3 strip_moves(const gale *g, size_t first, size_t last, const double *weight, size_t strip)
-{
-    tt_vec3 move = {0, 0, 0};
-    for (size_t k = first; k < last; k++) {
-        move = tt_add(move, tt_scale(tt_strip_move(g->model, &g->modes->at[k], strip), weight[k - first]));
-    }
-    return move;
-}
-
-static tt_vec3 lump_moves(const gale *g, size_t first, size_t last, const double *weight, const tt_lump *lump)
-{
-    tt_vec3 move = {0, 0, 0};
-    for (size_t k = first; k < last; k++) {
-        move = tt_add(move, tt_scale(lump_move(lump, &g->modes->at[k]), weight[k - first]));
-    }
-    return move;
-}
-
-static swing swing_of(const gale *g, size_t first, size_t last, const double *weight)
+/* Of modes first .. last - 1 together, each by its weight. */
+static swing swing_of(const tt_gale *g, size_t first, size_t last, const double *weight, tt_vec3 w)
 {
     swing sum = {0};
-    const tt_piece *piece = g->model->piece;
-    for (size_t i = 0; i < g->model->bars.n * TT_BAR_POINTS; i++) {
-        const tt_strip *strip = &g->model->strips[i];
-        add_to(&sum, strip_moves(g, first, last, weight, i), g->wind,
-               (strip->bronze[TT_HEAVY] + strip->armature) * strip->length,
-               g->on[i].drag * g->on[i].width * g->on[i].sine * strip->length);
-    }
-    for (size_t i = 0; i < piece->lumps.n; i++) {
-        const tt_lump *lump = &piece->lumps.at[i];
-        add_to(&sum, lump_moves(g, first, last, weight, lump), g->wind, lump->mass.high,
-               tt_wind_lump_drag(g->basis, lump) * lump->wind_area);
+    for (size_t i = 0; i < g->parts; i++) {
+        tt_vec3 move = {0, 0, 0};
+        for (size_t k = first; k < last; k++) move = tt_add(move, tt_scale(g->move[k * g->parts + i], weight[k - first]));
+        const double with = tt_dot(move, w);
+        sum.mass += g->mass[i] * tt_dot(move, move);
+        sum.along += g->mass[i] * with;
+        sum.all += g->mass[i];
+        sum.drag += g->sail[i] * with * with;
+        sum.pushed += g->sail[i] * with;
+        sum.sail += g->sail[i];
     }
     return sum;
 }
@@ -164,29 +159,27 @@ enum { ALIKE = 6 };
 
 /* Modes within 2 % of each other swing in any mixture: they are taken as the one that goes with the
  * wind, each by its share of it, so that the accidental axes of an equal pair mean nothing. */
-static size_t alike(const gale *g, size_t first, double *weight)
+static size_t alike(const tt_gale *g, size_t first, double *weight, tt_vec3 w)
 {
     size_t last = first + 1;
     const double one = 1.0;
     while (last < g->modes->n && last - first < ALIKE && g->modes->at[last].frequency <= 1.02 * g->modes->at[first].frequency) last++;
     weight[0] = 1.0;
     for (size_t k = first; last - first > 1 && k < last; k++) {
-        const swing own = swing_of(g, k, k + 1, &one);
+        const swing own = swing_of(g, k, k + 1, &one, w);
         weight[k - first] = own.mass > 0.0 ? own.along / own.mass : 0.0;
     }
     return last;
 }
 
-static double gust_in(const gale *g, const tt_wind_site *site, tt_wind_direction *report, size_t mode,
+static double gust_in(const tt_gale *g, const tt_wind_site *site, tt_wind_direction *report, double frequency,
                       const swing *sum, tt_steps *steps)
 {
-    const tt_piece *piece = g->model->piece;
-    const double frequency = sum ? tt_mode_heavy_frequency(g->model, &g->modes->at[mode]) : 0.0;
-    const tt_wind_body body = {.height = report->height, .base_height = piece->site.base_height.is,
+    const tt_site *at = &g->model->piece->site;
+    const tt_wind_body body = {.height = report->height, .base_height = at->base_height.is,
                                .breadth = report->breadth, .depth = report->depth,
-                               .frequency = frequency, .log_decrement = piece->site.damping.is,
-                               .drag_area_modal = sum ? sum->drag : 0.0, .mass_modal = sum ? sum->mass : 0.0};
-    if (steps) report->frequency = frequency;
+                               .frequency = frequency, .log_decrement = at->damping.is,
+                               .drag_area_modal = sum->drag, .mass_modal = sum->mass};
     return g->basis->gust(site, &body, steps);
 }
 
@@ -202,36 +195,36 @@ static double sail_area(const tt_model *model, const tt_wind_cut *on)
 
 /* The largest gust factor of the ways of swinging that the wind shakes; none of them: that of the
  * first mode; no mode: as a rigid body. */
-static void find_gust(const gale *g, const tt_wind_site *site, tt_wind_direction *report)
+static void find_gust(const tt_gale *g, const tt_wind_site *site, tt_vec3 w, tt_wind_direction *report)
 {
     const double one = 1.0;
-    const bool any = g->modes->n > 0;
-    size_t worst = 0;
-    swing worst_sum = any ? swing_of(g, 0, 1, &one) : (swing){0};
+    swing worst = {0};
     double most = 0.0;
+    report->frequency = g->modes->n ? g->frequency[0] : 0.0;
+    if (g->modes->n) worst = swing_of(g, 0, 1, &one, w);
     for (size_t first = 0; first < g->modes->n;) {
         double weight[ALIKE];
-        const size_t last = alike(g, first, weight);
-        const swing sum = swing_of(g, first, last, weight);
-        const double gust = shaken(&sum) ? gust_in(g, site, report, first, &sum, NULL) : 0.0;
+        const size_t last = alike(g, first, weight, w);
+        const swing sum = swing_of(g, first, last, weight, w);
+        const double gust = shaken(&sum) ? gust_in(g, site, report, g->frequency[first], &sum, NULL) : 0.0;
         if (gust > most) {
             most = gust;
-            worst = first;
-            worst_sum = sum;
+            worst = sum;
+            report->frequency = g->frequency[first];
         }
         first = last;
     }
-    report->gust = gust_in(g, site, report, worst, any ? &worst_sum : NULL, &report->steps);
+    report->gust = gust_in(g, site, report, report->frequency, &worst, &report->steps);
 }
 
-void tt_wind_gust(const tt_model *model, const tt_basis *basis, const tt_wind_site *site,
-                  const tt_modes *modes, tt_vec3 wind, const tt_wind_cut *on, tt_wind_direction *report)
+void tt_wind_gust(tt_gale *g, const tt_wind_site *site, tt_vec3 wind, const tt_wind_cut *on,
+                  tt_wind_direction *report)
 {
-    const gale g = {model, basis, modes, on, wind};
-    report->height = height_of(model);
-    report->area = sail_area(model, on);
+    set_sail(g, on);
+    report->height = height_of(g->model);
+    report->area = sail_area(g->model, on);
     report->breadth = report->height > 0.0 ? report->area / report->height : 0.0;
-    report->depth = fmax(extent_of_places(model, wind), extent_of_outlines(model, wind));
-    basis->pressure(site, model->piece->site.base_height.is + fmax(0.0, report->height), &report->steps);
-    find_gust(&g, site, report);
+    report->depth = fmax(extent_of_places(g->model, wind), extent_of_outlines(g->model, wind));
+    g->basis->pressure(site, g->model->piece->site.base_height.is + fmax(0.0, report->height), &report->steps);
+    find_gust(g, site, wind, report);
 }

@@ -109,7 +109,7 @@ static bool blow_back(const wind_job *job, size_t with, tt_wind_direction *repor
 }
 
 /* What the wind of a direction meets: strips, body and gust factor. */
-static bool meet(const wind_job *job, const tt_modes *modes, double direction, tt_wind_cut *on,
+static bool meet(const wind_job *job, tt_gale *gale, double direction, tt_wind_cut *on,
                  tt_wind_direction *report)
 {
     const tt_model *model = job->model;
@@ -120,7 +120,7 @@ static bool meet(const wind_job *job, const tt_modes *modes, double direction, t
     }
     report->direction = direction;
     report->steps.pool = &job->actions->pool;
-    tt_wind_gust(model, job->basis, &job->actions->wind_site, modes, w, on, report);
+    tt_wind_gust(gale, &job->actions->wind_site, w, on, report);
     return !report->steps.failed;
 }
 
@@ -135,13 +135,13 @@ static tt_wind_site site_of(const tt_piece *piece)
 }
 
 /* The half circle first, so that each wind against another takes over what that one met. */
-static bool blow_all(const wind_job *job, const tt_modes *modes, tt_wind_cut *on)
+static bool blow_all(const wind_job *job, tt_gale *gale, tt_wind_cut *on)
 {
     tt_actions *actions = job->actions;
     const size_t first = actions->cases.n;
     for (size_t i = 0; i < HALF; i++) {
         tt_wind_direction *with = &actions->wind[i];
-        if (!meet(job, modes, 10.0 * (double)i, on, with) || !blow(job, on, with)) return false;
+        if (!meet(job, gale, 10.0 * (double)i, on, with) || !blow(job, on, with)) return false;
     }
     for (size_t i = 0; i < HALF; i++) {
         tt_wind_direction *against = &actions->wind[i + HALF];
@@ -164,6 +164,9 @@ tt_status tt_actions_wind(const tt_model *model, const tt_basis *basis, const tt
     double *q, *q_lump;
     tt_wind_cut *on = tt_pool_take(&actions->pool, model->bars.n * TT_BAR_POINTS, sizeof *on);
     if (!actions->wind || !on || !pressures(&job, &q, &q_lump)) return TT_E_NOMEM;
+    tt_gale gale;
+    const tt_status status = tt_gale_of(model, basis, modes, &actions->pool, &gale);
+    if (status != TT_OK) return status;
     actions->winds = 2 * HALF;
-    return blow_all(&job, modes, on) ? TT_OK : TT_E_NOMEM;
+    return blow_all(&job, &gale, on) ? TT_OK : TT_E_NOMEM;
 }

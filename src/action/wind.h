@@ -17,8 +17,23 @@ tt_wind_cut tt_wind_on_strip(const tt_basis *basis, const tt_segment *segment, c
                              tt_vec3 wind);
 double tt_wind_lump_drag(const tt_basis *basis, const tt_lump *lump);
 
+/** The modes as the wind sees them: movement of every strip, then every lump, in each mode; heavy
+ *  masses and frequencies. Lives in a pool. */
+typedef struct {
+    const tt_model *model;
+    const tt_basis *basis;
+    const tt_modes *modes;
+    size_t parts;      /* strips and lumps */
+    tt_vec3 *move;     /* [modes][parts] */
+    double *mass;      /* [parts] kg */
+    double *sail;      /* [parts] m2, cf A in the direction at work */
+    double *frequency; /* [modes] Hz */
+} tt_gale;
+
+tt_status tt_gale_of(const tt_model *model, const tt_basis *basis, const tt_modes *modes, tt_pool *pool, tt_gale *g);
+
 /** Body, frequency and gust factor of one direction, into the report. on: [strips] of that wind. */
-void tt_wind_gust(const tt_model *model, const tt_basis *basis, const tt_wind_site *site,
-                  const tt_modes *modes, tt_vec3 wind, const tt_wind_cut *on, tt_wind_direction *report);
+void tt_wind_gust(tt_gale *g, const tt_wind_site *site, tt_vec3 wind, const tt_wind_cut *on,
+                  tt_wind_direction *report);
 
 #endif

@@ -7,25 +7,16 @@
 
 static const char *const severity_word[] = {"note", "warning", "error"};
 
-/* A control character of the file must not reach a terminal. */
-static void put_plain(tt_text *out, const char *words)
-{
-    for (; *words; words++) {
-        const bool control = (unsigned char)*words < 0x20 || *words == 0x7f;
-        tt_text_add(out, control && *words != '\t' ? "?" : words, 1);
-    }
-}
-
 static void head(tt_text *out, const tt_diag *diag)
 {
     if (diag->file) {
-        put_plain(out, diag->file);
+        tt_text_put_plain(out, diag->file);
         tt_text_put(out, ":");
     }
     if (diag->place.line) tt_text_format(out, "%u:%u:", diag->place.line, diag->place.column);
     if (out->n) tt_text_put(out, " ");
     tt_text_format(out, "%s TT%04u: ", severity_word[diag->severity], diag->number);
-    put_plain(out, diag->text);
+    tt_text_put_plain(out, diag->text);
     tt_text_put(out, "\n");
 }
 
@@ -53,13 +44,13 @@ size_t tt_diag_print(const tt_diag *diag, char *buffer, size_t size)
     head(&out, diag);
     if (diag->shown && diag->shown[0]) {
         tt_text_format(&out, "  %5u | ", diag->place.line);
-        put_plain(&out, diag->shown);
+        tt_text_put_plain(&out, diag->shown);
         tt_text_put(&out, "\n");
         caret(&out, diag);
     }
     if (diag->hint) {
         tt_text_put(&out, "        ");
-        put_plain(&out, diag->hint);
+        tt_text_put_plain(&out, diag->hint);
         tt_text_put(&out, "\n");
     }
     const size_t n = out.n;

@@ -58,13 +58,28 @@ static void add_unit(const tt_check_input *in, const tt_worst *worst, size_t act
                                                &in->actions->cases.at[acting].on, worst->carry);
 }
 
-/* "1.35*(-345.8) + 1.5*12.6" */
+/* What rounding leaves where nothing acts: under a thousand-millionth of the largest of its kind,
+ * forces together and moments together, of all these unit cases. */
+static double noise_of(const units *all, int i)
+{
+    const int first = i < 3 ? 0 : 3;
+    double largest = 0.0;
+    for (size_t k = 0; k < all->n; k++) {
+        for (int j = first; j < first + 3; j++) largest = fmax(largest, fabs(component(&all->force[k], j)));
+    }
+    return 1e-9 * largest;
+}
+
+/* "1.35*(-345.8) + 1.5*(12.6)" */
 static void sum_of_units(const units *all, int i, char *line, size_t size)
 {
+    const double noise = noise_of(all, i);
     size_t at = 0;
     line[0] = '\0';
     for (size_t k = 0; k < all->n && at < size; k++) {
-        const int n = snprintf(line + at, size - at, "%s%.6g*(%.6g)", k ? " + " : "", all->factor[k], component(&all->force[k], i));
+        const double unit = component(&all->force[k], i);
+        const int n = snprintf(line + at, size - at, "%s%.6g*(%.6g)", k ? " + " : "", all->factor[k],
+                               fabs(unit) < noise ? 0.0 : unit);
         at += n > 0 ? (size_t)n : 0;
     }
 }
@@ -82,7 +97,8 @@ void tt_steps_forces(tt_steps *steps, const tt_check_input *in, const tt_worst *
     }
     for (int i = 0; i < 6; i++) {
         char line[400];
-        const double whole = component(&worst->whole, i), part = component(on, i);
+        const double sum = component(&worst->whole, i), part = component(on, i);
+        const double whole = fabs(sum) < noise_of(&all, i) ? 0.0 : sum;
         sum_of_units(&all, i, line, sizeof line);
         tt_step_add(steps, symbol[i], "sum of factor * unit case", whole, unit[i], statics, "%s", line);
         if (whole == 0.0) continue; /* nothing to share */

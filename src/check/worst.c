@@ -45,23 +45,56 @@ static double bound_of(const tt_combination *together, int pattern, const double
     return bound;
 }
 
-/* One cut in one carry model: combinations whose bound is not above the stress seen are passed over. */
+/* A combination with a pattern of weight: what may be the worst at a cut. */
+typedef struct {
+    const tt_combination *together;
+    int pattern;
+    double bound;
+} candidate;
+
+/* The combination with the largest bound: looked at first, it lets most others be passed over. */
+static candidate likeliest(const search *s, const double *unit)
+{
+    candidate most = {.together = NULL, .bound = -1.0};
+    for (size_t i = 0; i < s->in->combinations->n; i++) {
+        const tt_combination *together = &s->in->combinations->at[i];
+        if (!s->levels[together->level]) continue;
+        for (int pattern = TT_HEAVY; pattern <= TT_LIGHT; pattern++) {
+            const double bound = bound_of(together, pattern, unit);
+            if (bound > most.bound) most = (candidate){together, pattern, bound};
+        }
+    }
+    return most;
+}
+
+static double look_at(search *s, size_t cut, int carry, const tt_combination *together, int pattern)
+{
+    const tt_check_input *in = s->in;
+    const tt_loaded_cut at = {in, &in->model->cuts.at[cut], carry,
+                              tt_superpose(in->solution, carry, together, pattern, cut)};
+    double stress;
+    const double use = use_under(s, &at, &stress);
+    keep(s, &at, use, cut, pattern, together);
+    return stress;
+}
+
+/* One cut in one carry model. It is passed over whole when even its largest bound is no worse than
+ * the worst; then combinations whose bound is not above the stress seen here are. */
 static void search_cut(search *s, size_t cut, int carry, double *unit)
 {
     const tt_check_input *in = s->in;
     if (!unit_stresses(s, cut, carry, unit)) return;
-    double seen = -1.0;
+    const candidate first = likeliest(s, unit);
+    const tt_loaded_cut here = {.in = in, .cut = &in->model->cuts.at[cut], .carry = carry};
+    if (!first.together) return;
+    if (s->worst.any && s->part->use(&here, first.bound * (1.0 + 1e-12)) <= s->worst.use) return;
+    double seen = look_at(s, cut, carry, first.together, first.pattern);
     for (size_t i = 0; i < in->combinations->n; i++) {
         const tt_combination *together = &in->combinations->at[i];
         if (!s->levels[together->level]) continue;
         for (int pattern = TT_HEAVY; pattern <= TT_LIGHT; pattern++) {
             if (bound_of(together, pattern, unit) * (1.0 + 1e-12) <= seen) continue;
-            const tt_loaded_cut at = {in, &in->model->cuts.at[cut], carry,
-                                      tt_superpose(in->solution, carry, together, pattern, cut)};
-            double stress;
-            const double use = use_under(s, &at, &stress);
-            seen = fmax(seen, stress);
-            keep(s, &at, use, cut, pattern, together);
+            seen = fmax(seen, look_at(s, cut, carry, together, pattern));
         }
     }
 }

@@ -110,9 +110,11 @@ static bool take_all(int argc, char **argv, FILE *err, tt_args *args)
     bool good = true;
     /* "-": words are given back in order whatever the environment says; ":" tells a lacking value.
      */
-    for (int code; good && (code = getopt_long(argc, argv, "-:", long_options, NULL)) != -1;) {
+    for (int code; good && (code = getopt_long(argc, argv, "-:h", long_options, NULL)) != -1;) {
         if (code == 1)
             good = take_word(args, optarg, err);
+        else if (code == 'h')
+            take_option(args, TT_OPTION_HELP, NULL);
         else if (code >= FIRST)
             take_option(args, (tt_option_id)(code - FIRST), optarg);
         else

@@ -20,7 +20,7 @@ typedef struct {
 static int failed(const job *j, const char *file, tt_status status, const tt_diags *diags)
 {
     if (!diags || tt_diags_errors(diags) == 0) {
-        fprintf(j->io.err, "tiptoe: %s: %s\n", file, tt_status_text(status));
+        fprintf(j->io.err, "tiptoe: %s: %s\n", tt_name_in(file), tt_status_text(status));
     }
     return tt_exit_of(status);
 }
@@ -38,8 +38,7 @@ static int unreadable(const job *j, const char *file)
 
 static tt_status write_results(job *j, const tt_assessment *assessment)
 {
-    const bool terminal =
-        j->text.name && strcmp(j->text.name, "-") == 0 && isatty(fileno(j->io.out));
+    const bool terminal = j->text.name && tt_is_stream(j->text.name) && isatty(fileno(j->io.out));
     const tt_text_options options = {.steps = j->args->given[TT_OPTION_STEPS], .bold = terminal};
     tt_status status = TT_OK;
     const size_t before = j->text.n;
@@ -99,9 +98,9 @@ static bool wrong(const tt_args *args, FILE *err)
     const char *text = NULL;
     if (args->operands == 0) text = "check needs a piece file, or - for standard input";
     if (args->operands > 1 && args->json) text = "--json takes one piece file at a time";
-    if (args->text && args->json && strcmp(args->text, args->json) == 0 &&
-        strcmp(args->text, "-") != 0) {
-        text = "--text and --json name the same file";
+    if (args->text && args->json && strcmp(args->text, args->json) == 0) {
+        text = tt_is_stream(args->text) ? "--text and --json cannot both go to standard output"
+                                        : "--text and --json name the same file";
     }
     if (text) tt_say_error(err, NULL, NUMBER_OPTION, text, "tiptoe check --help says more");
     return text != NULL;
@@ -113,10 +112,23 @@ static int write_out(job *j, int code)
     tt_output *const both[] = {&j->text, &j->json};
     const bool judged = code != TT_EXIT_INPUT && code != TT_EXIT_UNFINISHED;
     for (size_t i = 0; i < 2; i++) {
-        const bool stream = both[i]->name && strcmp(both[i]->name, "-") == 0;
+        const bool stream = both[i]->name && tt_is_stream(both[i]->name);
         if (judged || (stream && both[i]->n))
             code = tt_exit_worse(code, tt_output_write(both[i], j->io.err));
         tt_output_clear(both[i]);
+    }
+    return code;
+}
+
+/* Complains (2) about a place where a result must not go. */
+static int refuse(const job *j)
+{
+    const tt_output *const both[] = {&j->text, &j->json};
+    int code = TT_EXIT_HOLDS;
+    for (size_t i = 0; i < 2 && code == TT_EXIT_HOLDS; i++) {
+        code = tt_output_refuse_input(both[i], j->args->operand, j->args->operands, j->io.in, j->io.err);
+        if (code == TT_EXIT_HOLDS)
+            code = tt_output_refuse(both[i], j->args->given[TT_OPTION_FORCE], j->io.err);
     }
     return code;
 }
@@ -127,12 +139,9 @@ int tt_cli_check(const tt_args *args, tt_streams io)
     job j = {.args = args, .io = io};
     j.json = (tt_output){.name = args->json, .stream = io.out};
     j.text = (tt_output){.name = args->text ? args->text : "-", .stream = io.out};
-    if (args->json && strcmp(args->json, "-") == 0 && strcmp(j.text.name, "-") == 0)
-        j.text.name = NULL;
-    const bool force = args->given[TT_OPTION_FORCE];
-    if (tt_output_refuse(&j.text, force, io.err) || tt_output_refuse(&j.json, force, io.err))
-        return TT_EXIT_INPUT;
-    int code = TT_EXIT_HOLDS;
+    if (args->json && tt_is_stream(args->json) && tt_is_stream(j.text.name)) j.text.name = NULL;
+    int code = refuse(&j);
+    if (code != TT_EXIT_HOLDS) return code;
     for (size_t i = 0; i < args->operands; i++)
         code = tt_exit_worse(code, one_file(&j, args->operand[i]));
     return write_out(&j, code);

@@ -10,12 +10,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-enum { NUMBER_EXISTS = 1504, NAME_MOST = 4096 };
-
-static bool to_stream(const tt_output *output)
-{
-    return strcmp(output->name, "-") == 0;
-}
+enum { NUMBER_OPTION = 1501, NUMBER_EXISTS = 1504, NAME_MOST = 4096 };
 
 /* Does the file begin as our results do? */
 static bool ours(const char *name)
@@ -35,13 +30,37 @@ static bool ours(const char *name)
 int tt_output_refuse(const tt_output *output, bool force, FILE *err)
 {
     struct stat found;
-    if (!output->name || to_stream(output) || force || stat(output->name, &found) != 0)
+    if (!output->name || tt_is_stream(output->name) || force || stat(output->name, &found) != 0)
         return TT_EXIT_HOLDS;
     if (!S_ISREG(found.st_mode) || found.st_size == 0 || ours(output->name)) return TT_EXIT_HOLDS;
     tt_say_error(err, output->name, NUMBER_EXISTS,
                  "the file is already there and is not a result of tiptoe",
                  "choose another name, or say --force");
     return TT_EXIT_INPUT;
+}
+
+static bool same_file(const char *input, FILE *in, const struct stat *output)
+{
+    struct stat found;
+    const bool there = tt_is_stream(input) ? fstat(fileno(in), &found) == 0 : stat(input, &found) == 0;
+    return there && found.st_dev == output->st_dev && found.st_ino == output->st_ino;
+}
+
+int tt_output_refuse_input(const tt_output *output, const char *const *input, size_t inputs, FILE *in,
+                           FILE *err)
+{
+    struct stat found;
+    if (!output->name || tt_is_stream(output->name) || stat(output->name, &found) != 0 ||
+        !S_ISREG(found.st_mode))
+        return TT_EXIT_HOLDS;
+    for (size_t i = 0; i < inputs; i++) {
+        if (!same_file(input[i], in, &found)) continue;
+        tt_say_error(err, output->name, NUMBER_OPTION,
+                     "the result would be written over the piece file that it is read from",
+                     "choose another name; --force does not help here");
+        return TT_EXIT_INPUT;
+    }
+    return TT_EXIT_HOLDS;
 }
 
 int tt_output_sink(void *user, const char *bytes, size_t n)
@@ -136,9 +155,9 @@ static bool write_file(const tt_output *output)
 int tt_output_write(tt_output *output, FILE *err)
 {
     if (!output->name) return TT_EXIT_HOLDS;
-    const bool good = to_stream(output) ? write_stream(output, output->stream) : write_file(output);
+    const bool good = tt_is_stream(output->name) ? write_stream(output, output->stream) : write_file(output);
     if (!good && errno != EPIPE) {
-        fprintf(err, "tiptoe: %s: %s: %s\n", to_stream(output) ? "standard output" : output->name,
+        fprintf(err, "tiptoe: %s: %s: %s\n", tt_is_stream(output->name) ? "standard output" : output->name,
                 tt_status_text(TT_E_WRITE), strerror(errno));
     }
     return good ? TT_EXIT_HOLDS : TT_EXIT_UNFINISHED;

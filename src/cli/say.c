@@ -4,8 +4,12 @@
 #include <stdlib.h>
 #include <string.h>
 
-static void say(const tt_diag *diag, FILE *err)
+/* Standard input by its words. */
+static void say(const tt_diag *about, FILE *err)
 {
+    tt_diag named = *about;
+    const tt_diag *diag = &named;
+    if (named.file) named.file = tt_name_in(named.file);
     char few[1024];
     const size_t n = tt_diag_print(diag, few, sizeof few);
     char *many = n < sizeof few ? NULL : malloc(n + 1);

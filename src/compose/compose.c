@@ -15,11 +15,11 @@ tt_status tt_compose_check(const tt_assessment *assessment, bool steps, tt_repor
     tt_compose_verdict(assessment, out);
     tt_compose_weight(assessment, out);
     tt_compose_tightest(assessment, out);
-    if (steps) tt_compose_steps(assessment, out);
     tt_compose_sway(assessment, out);
     tt_compose_reactions(assessment, out);
     tt_compose_missing(assessment, out);
     tt_compose_given(assessment, out);
+    if (steps) tt_compose_steps(assessment, out);
     tt_compose_cautions(assessment, out);
     if (out->failed) return TT_E_NOMEM;
     return out->not_finite ? TT_E_NOT_FINITE : TT_OK;

@@ -1,8 +1,22 @@
-/* compose/given.c - what it was computed from: the file, the basis, what the command line changed,
- * reasons that were given, and the defaults that were used. */
+/* compose/given.c - what was put in: the file, the basis, what the command line changed, the piece
+ * itself, reasons that were given; and the defaults that were used. */
 #include "compose/parts.h"
 
 #include "tiptoe/version.h"
+
+#include <string.h>
+
+/* The file, as a terminal may see it. */
+static const char *file_of(const tt_piece *piece, tt_report *out)
+{
+    if (!piece->file || strcmp(piece->file, "-") == 0) return "standard input";
+    tt_text words = {0};
+    tt_text_put_plain(&words, piece->file);
+    if (words.failed) out->failed = true;
+    const char *text = tt_report_text(out, "%s", tt_text_of(&words));
+    tt_text_clear(&words);
+    return text;
+}
 
 static void input(const tt_assessment *a, tt_report *out)
 {
@@ -13,7 +27,7 @@ static void input(const tt_assessment *a, tt_report *out)
                                       "Computed by tiptoe " TIPTOE_VERSION
                                       " from %s%s. Basis: %s%s, risk %d, "
                                       "scale %g.",
-                                      piece->file ? piece->file : "-", digest, a->basis->title,
+                                      file_of(piece, out), digest, a->basis->title,
                                       edition, piece->risk, piece->scale));
     if (piece->sets) tt_report_say(out, "Changed on the command line:");
     if (piece->sets) tt_report_list(out, TT_BLOCK_LIST);
@@ -37,14 +51,14 @@ static bool is_default(const tt_origin *origin)
     return origin->kind == TT_ORIGIN_DEFAULT;
 }
 
-static void list(const tt_assessment *a, bool (*wanted)(const tt_origin *), const char *head,
-                 tt_report *out)
+static void list(const tt_assessment *a, bool (*wanted)(const tt_origin *), int level,
+                 const char *head, tt_report *out)
 {
     bool any = false;
     for (size_t i = 1; i < a->piece->origins.n; i++) {
         const tt_origin *origin = &a->piece->origins.at[i];
         if (!origin->key || !wanted(origin)) continue;
-        if (!any) tt_report_heading(out, 2, head);
+        if (!any) tt_report_heading(out, level, head);
         if (!any) tt_report_list(out, TT_BLOCK_LIST);
         any = true;
         tt_report_item(out, one(origin, out));
@@ -53,8 +67,14 @@ static void list(const tt_assessment *a, bool (*wanted)(const tt_origin *), cons
 
 void tt_compose_given(const tt_assessment *a, tt_report *out)
 {
-    tt_report_heading(out, 2, "What it was computed from");
+    tt_report_heading(out, 2, "What was put in");
     input(a, out);
-    list(a, with_reason, "Values with a reason", out);
-    list(a, is_default, "Defaults used", out);
+    tt_report_list(out, TT_BLOCK_LIST);
+    tt_compose_site(a, out);
+    tt_compose_bronze(a, out);
+    tt_compose_steel(a, out);
+    tt_compose_segments(a, out);
+    tt_compose_burdens(a, out);
+    list(a, with_reason, 3, "Values with a reason", out);
+    list(a, is_default, 2, "Defaults used", out);
 }

@@ -1,8 +1,7 @@
 /* compose/metals.c - rows of the tables of cast alloys and of steels. */
+#include "compose/parts.h"
 #include "compose/stock.h"
-#include "quantity/quantity.h"
 
-#include <math.h>
 #include <string.h>
 
 static const char *of_kind(size_t i, tt_metal_kind kind)
@@ -20,23 +19,9 @@ static const char *steel_name(size_t i)
     return of_kind(i, TT_STEEL);
 }
 
-/* With as many digits as it takes to read the same figure again. */
 static const char *exact(tt_report *out, const tt_fact *fact, const char *unit)
 {
-    enum { LEAST = 2, MOST = 8 };
-    int kind = 0, digits = LEAST;
-    while (kind < TT_Q_COUNT - 1 && strcmp(tt_kind_si((tt_kind)kind), unit) != 0) kind++;
-    tt_text words = {0};
-    for (bool same = false; !same && digits <= MOST; digits++) {
-        tt_text_clear(&words);
-        tt_quantity_write(&words, fact->value, (tt_kind)kind, TT_METRIC, digits);
-        const double again = tt_quantity_read(tt_text_of(&words), (tt_kind)kind, 0.0).value;
-        same = words.failed || fabs(again - fact->value) <= 1e-9 * fabs(fact->value);
-    }
-    if (words.failed) out->failed = true;
-    const char *text = tt_report_text(out, "%s", tt_text_of(&words));
-    tt_text_clear(&words);
-    return text;
+    return tt_say_exactly(out, fact->value, unit, TT_METRIC, 2);
 }
 
 static const char *figure(tt_notes *notes, const tt_metal *metal, tt_property property)

@@ -12,6 +12,11 @@ void tt_compose_sway(const tt_assessment *a, tt_report *out);
 void tt_compose_reactions(const tt_assessment *a, tt_report *out);
 void tt_compose_missing(const tt_assessment *a, tt_report *out);
 void tt_compose_given(const tt_assessment *a, tt_report *out);
+void tt_compose_site(const tt_assessment *a, tt_report *out);   /* items of a list */
+void tt_compose_bronze(const tt_assessment *a, tt_report *out); /* likewise */
+void tt_compose_steel(const tt_assessment *a, tt_report *out);  /* likewise */
+void tt_compose_segments(const tt_assessment *a, tt_report *out);
+void tt_compose_burdens(const tt_assessment *a, tt_report *out); /* lumps, stands, own loads */
 void tt_compose_cautions(const tt_assessment *a, tt_report *out);
 
 /* ---- words ------------------------------------------------------------------------------------
@@ -20,8 +25,19 @@ void tt_compose_cautions(const tt_assessment *a, tt_report *out);
 /** An SI value in the reader's unit. `unit` is the SI unit's name ("" for a plain number). */
 const char *tt_say(tt_report *out, double value, const char *unit, tt_unit_system system);
 
+/** What was put in: with the fewest digits, from `least` on, that read as the same value; with four
+ *  where none do (it was written in another unit). */
+const char *tt_say_exactly(tt_report *out, double value, const char *unit, tt_unit_system system,
+                           int least);
+
+/** Names of loads with "wind 290", and its factor, tied together: no line ends in them. */
+const char *tt_say_tied(tt_report *out, const char *text);
+
 /** The title of a check; words for what no check computes yet; the name itself where neither is. */
 const char *tt_say_check(const char *name);
+
+/** The title, and where there is no use why not. */
+const char *tt_say_judged(tt_report *out, const tt_finding *finding);
 
 /** Use in whole per cent, rounded up; with a decimal more where whole ones would contradict the
  *  judgement. " of 90 % allowed" behind it when less than all is allowed. "none" without a use. */
@@ -32,6 +48,14 @@ const char *tt_say_margin(tt_report *out, const tt_finding *finding);
 
 /** "6.10 sup: ... (heavy weight, armature alone)"; "" where no load is in it. */
 const char *tt_say_loads(tt_report *out, const tt_assessment *a, const tt_finding *finding);
+
+/** The alloy of most segments, the steel of the armature; NULL where there is none. */
+const tt_metal *tt_main_alloy(const tt_piece *piece);
+const tt_metal *tt_main_steel(const tt_piece *piece);
+
+/** "5 mm (4 mm to 7 mm)"; without the brackets where there is no spread. */
+const char *tt_say_spread(tt_report *out, const tt_given *given, const char *unit,
+                          tt_unit_system system);
 
 /** Do the two carry models differ: is there an armature inside bronze anywhere? */
 bool tt_two_models(const tt_assessment *a);

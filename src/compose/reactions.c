@@ -1,4 +1,5 @@
-/* compose/reactions.c - what the stands press on the ground with, for whoever designs it. */
+/* compose/reactions.c - what the stands press with on the ground, or on what else holds the piece, for
+ * whoever designs it. */
 #include "compose/parts.h"
 
 static void row(const tt_assessment *a, size_t stand, tt_level level, tt_report *out)
@@ -16,6 +17,14 @@ static void row(const tt_assessment *a, size_t stand, tt_level level, tt_report 
     tt_report_row(out, cells);
 }
 
+static bool stands_on_ground(const tt_piece *piece)
+{
+    for (size_t i = 0; i < piece->stands.n; i++) {
+        if (piece->stands.at[i].sole_n) return true;
+    }
+    return false;
+}
+
 void tt_compose_reactions(const tt_assessment *a, tt_report *out)
 {
     static const tt_column columns[] = {
@@ -23,12 +32,15 @@ void tt_compose_reactions(const tt_assessment *a, tt_report *out)
         {"sideways", TT_RIGHT}, {"tilting", TT_RIGHT}, {"twisting", TT_RIGHT}};
     static const tt_level levels[] = {TT_STRENGTH, TT_ALLOWABLE, TT_SERVICE, TT_ACCIDENTAL,
                                       TT_SEISMIC};
-    tt_report_heading(out, 2, "Forces on the ground");
+    const bool ground = stands_on_ground(a->piece);
+    tt_report_heading(out, 2, ground ? "Forces on the ground" : "Forces on what holds it");
     tt_report_say(
-        out,
-        "For whoever designs the ground: what each stand presses on it with, about the stand's "
-        "place. Each figure is the worst of all loads together of its level, of both carry "
-        "models and of heavy and light weight, each by itself: they do not all come at once.");
+        out, tt_report_text(
+                 out,
+                 "For whoever designs %s: what each stand puts on it, moments about the stand's "
+                 "place. Each figure is the worst of all loads together of its level%s and of heavy "
+                 "and light weight, each by itself: they do not all come at once.",
+                 ground ? "the ground" : "what holds the piece", tt_two_models(a) ? ", of both carry models" : ""));
     tt_report_table(out, columns, sizeof columns / sizeof *columns);
     for (size_t s = 0; s < a->piece->stands.n; s++) {
         for (size_t l = 0; l < sizeof levels / sizeof *levels; l++) row(a, s, levels[l], out);

@@ -4,7 +4,8 @@
 #include <math.h>
 
 enum { TOLD = 3 };
-static const double SHARE_TOLD = 0.1; /* of the weight: a mode that carries less is not told */
+static const double SHARE_TOLD = 0.1;  /* of the weight: a mode that carries less is not told */
+static const double LEAST_TOLD = 1e-9; /* m: less is what rounding leaves where nothing sways */
 
 static const char *rate(double frequency, tt_report *out)
 {
@@ -18,11 +19,12 @@ static int front(const tt_piece *piece)
     return fabs(piece->faces.x) > 0.999 ? 0 : fabs(piece->faces.y) > 0.999 ? 1 : -1;
 }
 
-/* Of a mode's shares of the weight along x, y, z: the words and the share that they carry. */
+/* Of a mode's shares of the weight along x, y, z: the words, and the share along whichever of them
+ * it is largest. */
 static const char *motion(const tt_piece *piece, const double share[3], double *carried)
 {
     const double level = share[0] + share[1];
-    *carried = level > share[2] ? level : share[2];
+    *carried = share[2] > level ? share[2] : fmax(share[0], share[1]);
     if (*carried < 0.01) return "twists";
     if (share[2] > level) return "nods up and down";
     const int along = front(piece);
@@ -41,23 +43,23 @@ static void shares(const tt_assessment *a, const tt_modes *modes, const tt_mode 
     }
 }
 
-static void say_mode(const tt_assessment *a, const tt_modes *modes, size_t i, bool always,
+static bool say_mode(const tt_assessment *a, const tt_modes *modes, size_t i, bool always,
                      tt_report *out)
 {
     double share[3], carried;
     shares(a, modes, &modes->at[i], share);
     const char *how = motion(a->piece, share, &carried);
-    if (!always && carried < SHARE_TOLD) return;
+    if (!always && carried < SHARE_TOLD) return false;
     tt_report_run(out, false,
                   tt_report_text(out, " It %s %s, carrying %.0f %% of the weight.", how,
                                  rate(modes->at[i].frequency, out), carried * 100.0));
+    return true;
 }
 
 /* The lowest modes of the softer carry model. */
 static void swings(const tt_assessment *a, tt_report *out)
 {
     const tt_modes *both = a->solution.modes;
-    if (!both[TT_ALONE].n || !both[TT_TOGETHER].n) return;
     const int soft = both[TT_ALONE].at[0].frequency <= both[TT_TOGETHER].at[0].frequency
                          ? TT_ALONE
                          : TT_TOGETHER;
@@ -67,26 +69,43 @@ static void swings(const tt_assessment *a, tt_report *out)
         tt_report_run(out, false,
                       tt_report_text(out, "In the softer carry model (%s):", tt_model_name[soft]));
     }
-    for (size_t i = 0; i < both[soft].n && i < TOLD; i++) say_mode(a, &both[soft], i, i == 0, out);
+    size_t told = 0;
+    for (size_t i = 0; i < both[soft].n && i < TOLD; i++)
+        told += say_mode(a, &both[soft], i, i == 0, out);
+    if (told > 1) {
+        tt_report_run(out, false, " Each share is along the direction in which that way of swinging "
+                                  "carries most: they do not add up.");
+    }
     if (!two) return;
     tt_report_run(out, false,
                   tt_report_text(out, " In the stiffer one the lowest is %s.",
                                  rate(both[TT_MODELS - 1 - soft].at[0].frequency, out)));
 }
 
+static bool can_swing(const tt_assessment *a)
+{
+    return a->solution.modes[TT_ALONE].n && a->solution.modes[TT_TOGETHER].n;
+}
+
+static void farthest(const tt_assessment *a, tt_report *out)
+{
+    const tt_sway *worst = &a->sway;
+    const bool two = tt_two_models(a);
+    tt_report_say(out, tt_report_text(out, "Sways most at %s: %s level, under %s%s%s%s.",
+                                      a->piece->points.at[worst->point].name,
+                                      tt_say(out, worst->move, "m", a->piece->report),
+                                      tt_say_tied(out, worst->together->name), two ? " (" : "",
+                                      two ? tt_model_name[worst->carry] : "", two ? ")" : ""));
+}
+
 void tt_compose_sway(const tt_assessment *a, tt_report *out)
 {
     const tt_sway *worst = &a->sway;
+    const bool moves = worst->together && worst->move > LEAST_TOLD;
+    if (worst->together && !moves && !can_swing(a)) return;
     tt_report_heading(out, 2, "Sway");
-    if (worst->together) {
-        tt_report_say(out, tt_report_text(out, "Sways most at %s: %s level, under %s%s%s%s.",
-                                          a->piece->points.at[worst->point].name,
-                                          tt_say(out, worst->move, "m", a->piece->report),
-                                          worst->together->name, tt_two_models(a) ? " (" : "",
-                                          tt_two_models(a) ? tt_model_name[worst->carry] : "",
-                                          tt_two_models(a) ? ")" : ""));
-    } else {
+    if (moves) farthest(a, out);
+    if (!worst->together)
         tt_report_say(out, "No place moves level under any loads together of the service level.");
-    }
-    swings(a, out);
+    if (can_swing(a)) swings(a, out);
 }

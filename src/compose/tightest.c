@@ -1,10 +1,9 @@
-/* compose/tightest.c - the ten tightest places; and, when asked for, the lines of calculation of
- * every check, from the worst to the least. */
+/* compose/tightest.c - the ten tightest places. */
 #include "compose/parts.h"
 
 enum { TIGHTEST = 10 };
 
-static const char *what(const tt_finding *finding, tt_report *out)
+const char *tt_say_judged(tt_report *out, const tt_finding *finding)
 {
     const char *title = tt_say_check(finding->check);
     if (finding->has_use) return title;
@@ -26,12 +25,12 @@ void tt_compose_tightest(const tt_assessment *a, tt_report *out)
         tt_report_say(out, "Each place is judged in the worse of two carry models: the armature "
                            "alone, and bronze and armature together.");
     }
-    tt_report_say(out, "Use is demand over resistance; margin is what is allowed over demand, "
-                       "less one.");
+    tt_report_say(out, "Use is demand over resistance, rounded up; margin is what is allowed over "
+                       "demand, less one, rounded down.");
     tt_report_table(out, columns, sizeof columns / sizeof *columns);
     for (size_t i = 0; i < n && i < TIGHTEST; i++) {
         const tt_finding *finding = &a->findings.list.at[order[i]];
-        const char *const row[] = {finding->where, what(finding, out), tt_say_loads(out, a, finding),
+        const char *const row[] = {finding->where, tt_say_judged(out, finding), tt_say_loads(out, a, finding),
                                    tt_say_use(out, finding, a->piece->limits.use.is),
                                    tt_say_margin(out, finding)};
         tt_report_row(out, row);
@@ -42,37 +41,5 @@ void tt_compose_tightest(const tt_assessment *a, tt_report *out)
                                      "%zu places more were judged; none of them is tighter than "
                                      "the last of these.",
                                      n - TIGHTEST));
-    }
-}
-
-static void assumptions(const tt_finding *finding, tt_report *out)
-{
-    for (const char *const *line = finding->assumes; line && *line; line++) {
-        if (line == finding->assumes) tt_report_list(out, TT_BLOCK_LIST);
-        tt_report_item(out, tt_report_text(out, "assumes: %s", *line));
-    }
-}
-
-static void calculation(const tt_assessment *a, const tt_finding *finding, tt_report *out)
-{
-    const char *loads = tt_say_loads(out, a, finding);
-    tt_report_heading(out, 3, tt_report_text(out, "%s, %s", finding->where, what(finding, out)));
-    tt_report_say(out,
-                  tt_report_text(out, "%s: demand %s, resistance %s, use %s%s%s.",
-                                 finding->holds ? "Holds" : "Falls short",
-                                 tt_say(out, finding->demand, finding->unit, a->piece->report),
-                                 tt_say(out, finding->resistance, finding->unit, a->piece->report),
-                                 tt_say_use(out, finding, a->piece->limits.use.is),
-                                 *loads ? ", under " : "", loads));
-    assumptions(finding, out);
-    if (finding->steps_n) tt_report_steps(out, finding->steps, finding->steps_n);
-}
-
-void tt_compose_steps(const tt_assessment *a, tt_report *out)
-{
-    const size_t *order = tt_assessment_order(a);
-    if (a->findings.list.n) tt_report_heading(out, 2, "Calculation");
-    for (size_t i = 0; i < a->findings.list.n; i++) {
-        calculation(a, &a->findings.list.at[order[i]], out);
     }
 }

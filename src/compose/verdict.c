@@ -35,6 +35,17 @@ static const char *opening(const tt_assessment *a, tt_report *out)
     return tt_report_text(out, "What was checked holds; %s. Tightest ", things_not_checked(a, out));
 }
 
+/* "at foot", "12 mm from foot towards knee" are whole; a place by its bare name and the whole piece
+ * lack a word. */
+static const char *lead_word(const tt_assessment *a, const tt_finding *finding)
+{
+    if (finding->segment != TT_NONE) return "";
+    for (size_t i = 0; i < a->piece->points.n; i++) {
+        if (strcmp(a->piece->points.at[i].name, finding->where) == 0) return "at ";
+    }
+    return a->verdict == TT_FALLS_SHORT ? "" : "for ";
+}
+
 static const char *figure(const tt_assessment *a, const tt_finding *finding, tt_report *out)
 {
     const char *what = tt_say_check(finding->check);
@@ -79,6 +90,7 @@ void tt_compose_verdict(const tt_assessment *a, tt_report *out)
     tt_report_run(out, false, opening(a, out));
     if (a->governing != TT_NONE) {
         const tt_finding *finding = &a->findings.list.at[a->governing];
+        tt_report_run(out, false, lead_word(a, finding));
         tt_report_run(out, true, finding->where);
         tt_report_run(out, false, figure(a, finding, out));
     }

@@ -24,17 +24,48 @@ static const char *against_limit(const tt_assessment *a, tt_report *out)
     return tt_report_text(out, " Within the limit of %s.", said);
 }
 
-static void weight(const tt_assessment *a, tt_report *out)
+static bool lumps_spread(const tt_piece *piece)
+{
+    for (size_t i = 0; i < piece->lumps.n; i++) {
+        if (piece->lumps.at[i].mass.low < piece->lumps.at[i].mass.high) return true;
+    }
+    return false;
+}
+
+/* ", by the spread of the bronze 50 kg to 80 kg"; nothing where there is none. */
+static const char *spread(const tt_assessment *a, tt_report *out)
+{
+    const double light = tt_model_mass(a->model, TT_LIGHT), heavy = tt_model_mass(a->model, TT_HEAVY);
+    if (heavy - light <= 1e-9 * heavy) return "";
+    return tt_report_text(out, ", by the spread of %s %s to %s",
+                          lumps_spread(a->piece) ? "bronze and lumps" : "the bronze",
+                          mass(a, light, out), mass(a, heavy, out));
+}
+
+/* ": bronze 53 kg, armature 6 kg"; what there is none of is left out. */
+static const char *parts(const tt_assessment *a, tt_report *out)
 {
     const tt_weight *w = &a->model->weight[TT_NOMINAL];
-    tt_report_say(out, tt_report_text(out,
-                                      "Weight %s, by the spread of the bronze %s to %s: bronze %s, "
-                                      "armature %s, lumps %s.%s",
+    const struct {
+        const char *name;
+        double kg;
+    } part[] = {{"bronze", w->bronze}, {"armature", w->armature}, {"lumps", w->lumps}};
+    const char *words = "", *only = "";
+    size_t n = 0;
+    for (size_t i = 0; i < sizeof part / sizeof *part; i++) {
+        if (part[i].kg == 0.0) continue;
+        words = tt_report_text(out, "%s%s %s %s", words, n++ ? "," : ":", part[i].name,
+                               mass(a, part[i].kg, out));
+        only = part[i].name;
+    }
+    return n == 1 ? tt_report_text(out, ", all of it %s", only) : words;
+}
+
+static void weight(const tt_assessment *a, tt_report *out)
+{
+    tt_report_say(out, tt_report_text(out, "Weight %s%s%s.%s",
                                       mass(a, tt_model_mass(a->model, TT_NOMINAL), out),
-                                      mass(a, tt_model_mass(a->model, TT_LIGHT), out),
-                                      mass(a, tt_model_mass(a->model, TT_HEAVY), out),
-                                      mass(a, w->bronze, out), mass(a, w->armature, out),
-                                      mass(a, w->lumps, out), against_limit(a, out)));
+                                      spread(a, out), parts(a, out), against_limit(a, out)));
 }
 
 /* A length, with its millimetres on the maquette behind it when the piece is scaled. */
@@ -74,7 +105,7 @@ static void over_sole(const tt_assessment *a, tt_report *out)
         out, tt_report_text(out,
                             "Told, not judged: not held down, it would need %s of what its weight "
                             "restores against tipping, under %s.",
-                            tt_say_use(out, &told, 1.0), b->combination));
+                            tt_say_use(out, &told, 1.0), tt_say_tied(out, b->combination)));
 }
 
 void tt_compose_weight(const tt_assessment *a, tt_report *out)

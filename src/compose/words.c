@@ -26,6 +26,51 @@ const char *tt_say(tt_report *out, double value, const char *unit, tt_unit_syste
     return text;
 }
 
+static const char *quantity(tt_report *out, double value, tt_kind kind, tt_unit_system system,
+                            int digits, bool *same)
+{
+    tt_text words = {0};
+    tt_quantity_write(&words, value, kind, system, digits);
+    const double again = tt_quantity_read(tt_text_of(&words), kind, 0.0).value;
+    *same = words.failed || fabs(again - value) <= 1e-9 * fabs(value);
+    if (words.failed) out->failed = true;
+    const char *text = tt_report_text(out, "%s", tt_text_of(&words));
+    tt_text_clear(&words);
+    return text;
+}
+
+const char *tt_say_exactly(tt_report *out, double value, const char *unit, tt_unit_system system,
+                           int least)
+{
+    enum { MOST = 6, OTHERWISE = 4 };
+    const tt_kind kind = kind_of(unit);
+    out->not_finite |= !isfinite(value);
+    bool same = false;
+    const char *text = "";
+    for (int digits = least; !same && digits <= MOST; digits++)
+        text = quantity(out, value, kind, system, digits, &same);
+    return same ? text : quantity(out, value, kind, system, OTHERWISE, &same);
+}
+
+static bool digit(char c)
+{
+    return c >= '0' && c <= '9';
+}
+
+const char *tt_say_tied(tt_report *out, const char *text)
+{
+    static const char wind[] = "wind ";
+    enum { LENGTH = sizeof wind - 1 };
+    char *tied = tt_pool_text(&out->pool, text);
+    if (!tied) out->failed = true;
+    for (char *at = tied ? strstr(tied, wind) : NULL; at; at = strstr(at + LENGTH, wind)) {
+        if (!digit(at[LENGTH])) continue;
+        at[LENGTH - 1] = *TT_TIE;
+        if (at > tied + 1 && at[-1] == ' ' && digit(at[-2])) at[-1] = *TT_TIE;
+    }
+    return tied ? tied : "";
+}
+
 static const char *title_of(const char *name)
 {
     for (size_t i = 0; i < tt_checks_count(); i++) {
@@ -100,12 +145,10 @@ bool tt_two_models(const tt_assessment *a)
 const char *tt_say_loads(tt_report *out, const tt_assessment *a, const tt_finding *finding)
 {
     if (!finding->combination) return "";
-    if (!finding->pattern || !finding->model) return finding->combination;
-    if (!tt_two_models(a)) {
-        return tt_report_text(out, "%s (%s weight)", finding->combination, finding->pattern);
-    }
-    return tt_report_text(out, "%s (%s weight, %s)", finding->combination, finding->pattern,
-                          finding->model);
+    const char *together = tt_say_tied(out, finding->combination);
+    if (!finding->pattern || !finding->model) return together;
+    if (!tt_two_models(a)) return tt_report_text(out, "%s (%s weight)", together, finding->pattern);
+    return tt_report_text(out, "%s (%s weight, %s)", together, finding->pattern, finding->model);
 }
 
 const char *tt_say_bearing(tt_report *out, tt_vec3 way)

@@ -1,5 +1,6 @@
 /* frame/bar.c - a bar by the flexibility method: equilibrium gives the section forces exactly,
- * section flexibilities at the points give strains, virtual forces the movements. SI, local axes. */
+ * section flexibilities at the points give strains, virtual forces the movements. SI, local axes.
+ */
 #include "frame/parts.h"
 
 /* Section forces at a point from forces at the end, `arm` away along x: My - arm Fz, Mz + arm Fy.
@@ -27,10 +28,7 @@ static bool soften(tt_frame_bar *bar, tt_mat6 strain[TT_BAR_POINTS])
     tt_mat6 sum = {{{0}}};
     for (int i = 0; i < TT_BAR_POINTS; i++) {
         const double arm = (1.0 - tt_bar_point[i]) * bar->length;
-        tt_mat6 stiffness;
-        for (int r = 0; r < TT_SIX; r++) {
-            for (int c = 0; c < TT_SIX; c++) stiffness.at[r][c] = bar->section[i].stiffness[r][c];
-        }
+        const tt_mat6 stiffness = bar->flexibility[i];
         if (!tt_mat6_inverse(&stiffness, &bar->flexibility[i])) return false;
         strain[i] = (tt_mat6){{{0}}};
         tt_mat6_add(&strain[i], tt_bar_weight[i] * bar->length, &bar->flexibility[i]);
@@ -44,15 +42,15 @@ static bool soften(tt_frame_bar *bar, tt_mat6 strain[TT_BAR_POINTS])
 
 /* Moves of the free end by a line load of one along d at point j, the start held: virtual forces.
  * The load beyond point i makes there its own sum, and of a force the moment by its lever. */
-static void moves_of_load(double length, const tt_points *points, const tt_mat6 strain[TT_BAR_POINTS],
-                          int j, int d, double out[TT_SIX])
+static void moves_of_load(double length, const tt_points *points,
+                          const tt_mat6 strain[TT_BAR_POINTS], int j, int d, double out[TT_SIX])
 {
     for (int i = 0; i < TT_BAR_POINTS; i++) {
-        const double (*moves)[TT_SIX] = strain[i].at; /* transposed: by section forces */
+        const double(*moves)[TT_SIX] = strain[i].at; /* transposed: by section forces */
         const double w = tt_bar_weight[j];
         const double sum = length * (w - points->to[i].once[j]);
-        const double lever = length * length *
-                             (w * (tt_bar_point[j] - tt_bar_point[i]) + points->to[i].twice[j]);
+        const double lever =
+            length * length * (w * (tt_bar_point[j] - tt_bar_point[i]) + points->to[i].twice[j]);
         for (int k = 0; k < TT_SIX; k++) out[k] += sum * moves[d][k];
         for (int k = 0; k < TT_SIX && d == 1; k++) out[k] += lever * moves[5][k];
         for (int k = 0; k < TT_SIX && d == 2; k++) out[k] -= lever * moves[4][k];

@@ -16,13 +16,8 @@ static void add_load(tt_vec3 force, tt_vec3 moment, tt_vec3 lever, double out[TT
     out[5] += moment.z + lever.y;
 }
 
-static void add_column(double factor, const double column[TT_SIX], double sum[TT_SIX])
-{
-    for (int d = 0; d < TT_SIX; d++) sum[d] += factor * column[d];
-}
-
-/* One kind of load (first 0: forces, 3: moments) on the end of the held bar. Its sum and levers
- * about the start, local. */
+/* One kind of load on the end of the held bar: forces (first 0) or moments (first 3). Its sum, and
+ * its levers about the start, local. */
 typedef struct {
     tt_vec3 sum, lever;
 } total;
@@ -32,10 +27,9 @@ static total add_held(const tt_frame_bar *bar, const tt_vec3 *line, int first, d
     total all = {.sum = {0, 0, 0}};
     for (int j = 0; j < TT_BAR_POINTS && line; j++) {
         const tt_vec3 p = tt_to_local(&bar->axes, line[j]);
+        const double(*by)[TT_SIX] = bar->held[j] + first;
         const double length = tt_bar_weight[j] * bar->length;
-        add_column(p.x, bar->held[j][first], end);
-        add_column(p.y, bar->held[j][first + 1], end);
-        add_column(p.z, bar->held[j][first + 2], end);
+        for (int d = 0; d < TT_SIX; d++) end[d] += p.x * by[0][d] + p.y * by[1][d] + p.z * by[2][d];
         all.sum = tt_add(all.sum, tt_scale(p, length));
         all.lever = tt_add(all.lever, tt_scale(p, length * tt_bar_point[j] * bar->length));
     }
@@ -63,16 +57,18 @@ tt_bar_ends tt_bar_held(const tt_frame *frame, const tt_frame_load *load, size_t
     const total forces = add_held(bar, tt_line_of(load->line_force, index), 0, ends.end);
     const total moments = add_held(bar, tt_line_of(load->line_moment, index), 3, ends.end);
     add_load(forces.sum, moments.sum, forces.lever, section);
-    add_column(-1.0, section, ends.start);
+    for (int d = 0; d < TT_SIX; d++) ends.start[d] = -section[d];
     balance(bar, ends.end, ends.start);
     return ends;
 }
 
-void tt_bar_strain(const tt_frame_bar *bar, const double moved[TT_SIX], tt_bar_ends *ends)
+void tt_bar_strain(const tt_frame *frame, const tt_frame_bar *bar, long double (*nodes)[TT_SIX],
+                   tt_bar_ends *ends)
 {
-    double end[TT_SIX] = {0};
+    double moved[TT_SIX], end[TT_SIX] = {0};
+    tt_bar_moved(frame, bar, nodes, moved);
     tt_mat6_apply(&bar->end_stiffness, moved, end);
-    add_column(1.0, end, ends->end);
+    for (int d = 0; d < TT_SIX; d++) ends->end[d] += end[d];
     balance(bar, end, ends->start);
 }
 

@@ -4,7 +4,8 @@
 
 /* Moves at a point when the end moves by one, the start held: u' = e0, v' = gamma_y + theta_z,
  * w' = gamma_z - theta_y, theta' = the three turns per metre. */
-static tt_mat6 moves_of_end(double length, const tt_integrals *to, const tt_mat6 strain[TT_BAR_POINTS])
+static tt_mat6 moves_of_end(double length, const tt_integrals *to,
+                            const tt_mat6 strain[TT_BAR_POINTS])
 {
     tt_mat6 moves = {{{0}}};
     for (int j = 0; j < TT_BAR_POINTS; j++) {
@@ -21,11 +22,10 @@ static tt_mat6 moves_of_end(double length, const tt_integrals *to, const tt_mat6
 /* m becomes what moves the mass that a point stands for. */
 static void push(const tt_frame_bar *bar, int i, tt_mat6 *m)
 {
-    const tt_bar_section *s = &bar->section[i];
-    const double length = tt_bar_weight[i] * bar->length;
-    const double inertia[3] = {length * s->turn_inertia[0], length * s->turn_inertia[1],
-                               length * s->turn_inertia[2]};
-    tt_rigid_mass(length * s->mass, (tt_vec3){0.0, s->mass_y, s->mass_z}, inertia, m);
+    const tt_bar_matter *at = &bar->matter[i];
+    const double length = tt_bar_weight[i] * bar->length, *turn = at->inertia;
+    const double inertia[3] = {length * turn[0], length * turn[1], length * turn[2]};
+    tt_rigid_mass(length * at->mass, at->centre, inertia, m);
 }
 
 /* With E the moves by the end, R those of a rigid bar: bb = E' m E, ab = R' m E, aa = R' m R. */

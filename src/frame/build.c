@@ -28,16 +28,37 @@ bool tt_frame_add_node(tt_frame *frame, tt_vec3 at)
     return tt_list_push(&frame->nodes, (tt_frame_node){.at = at});
 }
 
+bool tt_frame_reserve(tt_frame *frame, size_t bars)
+{
+    if (bars <= frame->bars.cap) return true;
+    tt_frame_bar *more = tt_realloc(frame->bars.at, bars, sizeof *more);
+    if (!more) return false;
+    frame->bars.at = more;
+    frame->bars.cap = bars;
+    return true;
+}
+
+static void put_section(tt_frame_bar *bar, int point, const tt_bar_section *section)
+{
+    const double *turn = section->turn_inertia;
+    bar->matter[point] = (tt_bar_matter){
+        section->mass, {0.0, section->mass_y, section->mass_z}, {turn[0], turn[1], turn[2]}};
+    memcpy(bar->flexibility[point].at, section->stiffness, sizeof section->stiffness);
+}
+
 bool tt_frame_add_bar(tt_frame *frame, size_t from, size_t to, const tt_axes *axes,
                       const tt_bar_section *sections)
 {
     const tt_vec3 along = tt_sub(frame->nodes.at[to].at, frame->nodes.at[from].at);
-    if (!tt_list_push(&frame->bars, (tt_frame_bar){.from = from, .to = to, .axes = *axes})) {
+    if (!tt_list_grow(&frame->bars.at, frame->bars.n, &frame->bars.cap, sizeof *frame->bars.at)) {
         return false;
     }
-    tt_frame_bar *bar = &frame->bars.at[frame->bars.n - 1];
+    tt_frame_bar *bar = &frame->bars.at[frame->bars.n++];
+    bar->from = from;
+    bar->to = to;
+    bar->axes = *axes;
     bar->length = tt_length(along);
-    memcpy(bar->section, sections, sizeof bar->section);
+    for (int i = 0; i < TT_BAR_POINTS; i++) put_section(bar, i, &sections[i]);
     return true;
 }
 

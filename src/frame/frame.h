@@ -40,7 +40,10 @@ tt_frame *tt_frame_free(tt_frame *frame);
 
 /* Building. Each returns false without memory. Nodes and bars are numbered from 0 in order. */
 bool tt_frame_add_node(tt_frame *frame, tt_vec3 at);
-/** A bar; y and z are the local axes (unit, right-handed with x). sections: TT_BAR_POINTS, copied. */
+/** Room for so many bars in all, which saves growing. */
+bool tt_frame_reserve(tt_frame *frame, size_t bars);
+/** A bar; y and z are the local axes (unit, right-handed with x). sections: TT_BAR_POINTS, copied.
+ */
 bool tt_frame_add_bar(tt_frame *frame, size_t from, size_t to, const tt_axes *axes,
                       const tt_bar_section *sections);
 /** A rigid arm without mass between two nodes (exact elimination; chains and trees of arms). */
@@ -58,7 +61,7 @@ size_t tt_frame_bars(const tt_frame *frame);
  *  the node where stiff meets soft. */
 typedef struct {
     size_t node;
-    int direction; /* 0..2 move x, y, z; 3..5 turn about x, y, z; -1 unknown */
+    int direction;       /* 0..2 move x, y, z; 3..5 turn about x, y, z; -1 unknown */
     size_t arm_a, arm_b; /* two held nodes on one rigid body, when a == b nothing */
 } tt_frame_fault;
 
@@ -72,19 +75,20 @@ tt_status tt_frame_prepare(tt_frame *frame, tt_frame_fault *fault);
 
 /** A load case. Arrays are lent; NULL means none. */
 typedef struct {
-    const tt_vec3 *line_force;  /* [bars * TT_BAR_POINTS] N/m, global, on the bar's axis */
-    const tt_vec3 *line_moment; /* same, N.m/m, global */
+    const tt_vec3 *line_force;    /* [bars * TT_BAR_POINTS] N/m, global, on the bar's axis */
+    const tt_vec3 *line_moment;   /* same, N.m/m, global */
     const double (*node)[TT_SIX]; /* [nodes] N and N.m, global */
 } tt_frame_load;
 
 /** What a load case does. Arrays live in the pool given to tt_frame_solve. */
 typedef struct {
-    double (*move)[TT_SIX];     /* [nodes] m and rad, global */
-    double (*reaction)[TT_SIX]; /* [nodes] ground on frame, N and N.m about the node; zero where free */
-    double (*end)[TT_SIX];      /* [bars] section forces at the bar's start (x = 0+), local */
-    double residual;            /* |applied + reactions| / (|applied| + tiny), forces and moments
-                                   about the origin, the larger of the two relative sums */
-    double refinement;          /* what one step of refinement moved, relative */
+    double (*move)[TT_SIX]; /* [nodes] m and rad, global */
+    double (
+        *reaction)[TT_SIX]; /* [nodes] ground on frame, N and N.m about the node; zero where free */
+    double (*end)[TT_SIX];  /* [bars] section forces at the bar's start (x = 0+), local */
+    double residual;        /* |applied + reactions| / (|applied| + tiny), forces and moments
+                               about the origin, the larger of the two relative sums */
+    double refinement;      /* what one step of refinement moved, relative */
 } tt_frame_state;
 
 /** Solves one load case, with one step of refinement on a long double residual. TT_E_NOT_FINITE.
@@ -113,17 +117,24 @@ void tt_frame_cut_section(const tt_frame *frame, const tt_frame_state *state,
                           const tt_frame_load *load, size_t bar, const tt_frame_cut *cut,
                           double out[TT_SIX]);
 
+/** The work of a load case on its own movements, half the sum of loads times moves (line loads at
+ *  the points), and the strain energy from section forces and section flexibilities; J. Equal when
+ *  the movements fit together and the forces balance. TT_E_NOT_FINITE. */
+tt_status tt_frame_energy(const tt_frame *frame, const tt_frame_load *load,
+                          const tt_frame_state *state, double *work, double *strain);
+
 typedef struct {
     double frequency;        /* Hz */
     double mass_fraction[3]; /* effective mass along global x, y, z over the free mass */
-    double (*shape)[TT_SIX]; /* [nodes], largest move of a node 1; when it only turns, largest turn */
+    double (
+        *shape)[TT_SIX]; /* [nodes], largest move of a node 1; when it only turns, largest turn */
 } tt_mode;
 
 /** What proves that no mode was missed: modes below the shift by the signs of D of K - shift M. */
 typedef struct {
-    double shift;      /* rad2/s2, just above the highest mode kept */
-    size_t counted;    /* negative pivots there */
-    size_t found;      /* modes found below it */
+    double shift;   /* rad2/s2, just above the highest mode kept */
+    size_t counted; /* negative pivots there */
+    size_t found;   /* modes found below it */
 } tt_mode_proof;
 
 typedef struct {
@@ -134,9 +145,10 @@ typedef struct {
 } tt_modes;
 
 /** Lowest modes (consistent mass with the exact static shapes, rotary inertia), ascending: until
- *  90 % of the free mass each way or all below `up_to` Hz are found, whichever comes first, at least
- *  `least` (fewer when the frame has fewer); modes within 1e-4 of the last are kept with it. Relative accuracy 1e-9 in frequency squared. TT_E_NOT_CONVERGED when the
- *  Sturm count disagrees. */
+ *  90 % of the free mass each way or all below `up_to` Hz are found, whichever comes first, at
+ * least `least` (fewer when the frame has fewer); modes within 1e-4 of the last are kept with it.
+ * Relative accuracy 1e-9 in frequency squared. TT_E_NOT_CONVERGED when the Sturm count disagrees.
+ */
 tt_status tt_frame_modes(const tt_frame *frame, size_t least, double up_to, tt_pool *pool,
                          tt_modes *modes);
 

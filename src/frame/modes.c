@@ -19,7 +19,7 @@ typedef struct {
     double *push[3];     /* [unknowns] inertia force of all free unknowns, ground shaken by one */
     double free_mass[3]; /* kg */
     tt_eigen found;
-    double (*bodies)[TT_SIX]; /* work, twice the bodies */
+    double (*bodies)[TT_SIX];     /* work, twice the bodies */
     long double (*moved)[TT_SIX]; /* work, nodes */
     double *product;              /* work, unknowns */
 } search;

@@ -15,16 +15,23 @@ typedef struct {
     tt_mat6 aa, ab, bb;
 } tt_bar_matrix;
 
+/** What a metre at a point weighs. */
+typedef struct {
+    double mass;       /* kg/m */
+    tt_vec3 centre;    /* m, off the axis; local */
+    double inertia[3]; /* kg.m2/m */
+} tt_bar_matter;
+
 typedef struct {
     size_t from, to;
     tt_axes axes;
     double length;
-    tt_bar_section section[TT_BAR_POINTS];
-    tt_mat6 flexibility[TT_BAR_POINTS]; /* strains from section forces */
+    tt_bar_matter matter[TT_BAR_POINTS];
+    tt_mat6 flexibility[TT_BAR_POINTS]; /* strains from section forces; unprepared the inverse */
     tt_mat6 end_stiffness;              /* forces at the end from its moves, start held; local */
     double held[TT_BAR_POINTS][TT_SIX][TT_SIX]; /* [j][d]: forces on the end, both ends held, by a
                                                    line load of one along d at point j; local */
-    tt_bar_matrix mass;                 /* global */
+    tt_bar_matrix mass;                         /* global */
 } tt_frame_bar;
 
 typedef struct {
@@ -109,8 +116,9 @@ typedef struct {
 const tt_vec3 *tt_line_of(const tt_vec3 *line, size_t bar);
 /** Both ends held, under its line load. */
 tt_bar_ends tt_bar_held(const tt_frame *frame, const tt_frame_load *load, size_t bar);
-/** Adds what it takes to move the end by `moved` more than the start carries it. */
-void tt_bar_strain(const tt_frame_bar *bar, const double moved[TT_SIX], tt_bar_ends *ends);
+/** Adds what it takes to move the nodes so (see tt_long_moves). */
+void tt_bar_strain(const tt_frame *frame, const tt_frame_bar *bar, long double (*nodes)[TT_SIX],
+                   tt_bar_ends *ends);
 
 /* strain.c */
 /** Moves of the bodies in two parts, a rough one and what is still to be added. */

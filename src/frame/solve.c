@@ -53,7 +53,6 @@ static void desk_free(desk *d)
 static void put_load(const tt_frame *frame, const tt_frame_load *load, one_case *c)
 {
     c->load = load;
-    memset(c->moves.rough, 0, frame->bodies.n * sizeof *c->moves.rough);
     memset(c->moves.fine, 0, frame->bodies.n * sizeof *c->moves.fine);
     for (size_t i = 0; i < frame->bars.n; i++) c->held[i] = tt_bar_held(frame, load, i);
 }
@@ -69,17 +68,16 @@ static void add_to_nodes(const tt_frame_bar *bar, const tt_bar_ends *ends, doubl
     }
 }
 
-/* Forces of the nodes on all bars. end (NULL: not wanted) takes the section forces at the starts. */
-static void strain_bars(const desk *d, const one_case *c, double (*end)[TT_SIX])
+/* Forces of the nodes on all bars, the first time with nothing moved yet. end (NULL: not wanted)
+ * takes the section forces at the starts. */
+static void push_bars(const desk *d, const one_case *c, bool moves, double (*end)[TT_SIX])
 {
-    tt_long_moves(d->frame, &c->moves, d->moved);
+    if (moves) tt_long_moves(d->frame, &c->moves, d->moved);
     memset(d->on_node, 0, d->frame->nodes.n * sizeof *d->on_node);
     for (size_t i = 0; i < d->frame->bars.n; i++) {
         const tt_frame_bar *bar = &d->frame->bars.at[i];
         tt_bar_ends ends = c->held[i];
-        double moved[TT_SIX];
-        tt_bar_moved(d->frame, bar, d->moved, moved);
-        tt_bar_strain(bar, moved, &ends);
+        if (moves) tt_bar_strain(d->frame, bar, d->moved, &ends);
         add_to_nodes(bar, &ends, d->on_node);
         for (int k = 0; k < TT_SIX && end; k++) end[i][k] = 0.0 - ends.start[k]; /* never -0 */
     }
@@ -87,11 +85,11 @@ static void strain_bars(const desk *d, const one_case *c, double (*end)[TT_SIX])
 
 /* Forces of the bodies on all bars, less the loads on nodes: what the ground must give, and at free
  * unknowns what is out of balance. */
-static void needed(const desk *d, const one_case *c, double (*end)[TT_SIX])
+static void needed(const desk *d, const one_case *c, bool moves, double (*end)[TT_SIX])
 {
     const tt_frame *frame = d->frame;
     const double(*load)[TT_SIX] = c->load->node;
-    strain_bars(d, c, end);
+    push_bars(d, c, moves, end);
     memset(d->forces, 0, frame->bodies.n * sizeof *d->forces);
     for (size_t i = 0; i < frame->nodes.n; i++) {
         double *taken = d->on_node[i];
@@ -100,7 +98,8 @@ static void needed(const desk *d, const one_case *c, double (*end)[TT_SIX])
     }
 }
 
-/* Unknown forces or moves of all bodies, one side of x: to it with the sign changed, and from it. */
+/* Unknown forces or moves of all bodies, one side of x: to it with the sign changed, and from it.
+ */
 static void put_side(const desk *d, size_t s)
 {
     for (size_t b = 0; b < d->frame->bodies.n; b++) {
@@ -129,7 +128,7 @@ static double take_side(const desk *d, size_t s, double (*bodies)[TT_SIX])
 static void correct(desk *d, int step)
 {
     for (size_t s = 0; s < d->sides; s++) {
-        needed(d, &d->side[s], NULL);
+        needed(d, &d->side[s], step > 0, NULL);
         put_side(d, s);
     }
     tt_factor_solve_sides(&d->frame->factor, d->x, d->work);
@@ -165,7 +164,7 @@ static tt_status give(const desk *d, one_case *c, tt_frame_state *state)
 {
     const tt_frame *frame = d->frame;
     state->refinement = c->most[0] > 0.0 ? c->most[1] / c->most[0] : 0.0;
-    needed(d, c, state->end);
+    needed(d, c, true, state->end);
     put_reactions(frame, d->forces, state);
     for (size_t b = 0; b < frame->bodies.n; b++) {
         for (int k = 0; k < TT_SIX; k++) c->moves.rough[b][k] += c->moves.fine[b][k];

@@ -19,8 +19,8 @@ static void push_mass(const tt_frame_mass_at *at, const double move[TT_SIX], dou
 {
     const tt_vec3 u = {move[0], move[1], move[2]}, turn = {move[3], move[4], move[5]};
     const tt_vec3 f = tt_scale(tt_add(u, tt_cross(turn, at->offset)), at->mass);
-    const double own[TT_SIX] = {f.x, f.y, f.z, at->inertia[0] * turn.x, at->inertia[1] * turn.y,
-                                at->inertia[2] * turn.z};
+    const double own[TT_SIX] = {
+        f.x, f.y, f.z, at->inertia[0] * turn.x, at->inertia[1] * turn.y, at->inertia[2] * turn.z};
     memset(force, 0, TT_SIX * sizeof *force);
     tt_six_brought(at->offset, own, force);
 }
@@ -30,7 +30,8 @@ static void move_node(const tt_frame *frame, size_t node, double (*bodies)[TT_SI
     tt_six_moved(tt_arm(frame, node), bodies[frame->nodes.at[node].body], out);
 }
 
-static void on_body(const tt_frame *frame, size_t node, const double *force, double (*bodies)[TT_SIX])
+static void on_body(const tt_frame *frame, size_t node, const double *force,
+                    double (*bodies)[TT_SIX])
 {
     tt_six_brought(tt_arm(frame, node), force, bodies[frame->nodes.at[node].body]);
 }

@@ -71,7 +71,7 @@ static bool add_nodes(const tt_model *model, tt_frame *frame)
 static bool add_bars(const tt_model *model, tt_frame *frame, int carry)
 {
     const tt_piece *piece = model->piece;
-    bool fits = true;
+    bool fits = tt_frame_reserve(frame, model->bars.n);
     for (size_t b = 0; b < model->bars.n; b++) {
         const tt_segment *segment = &piece->segments.at[model->bars.at[b].segment];
         size_t from, to;

@@ -73,7 +73,7 @@ static bool scale_to_one(const tt_mat6 *a, tt_mat6 *c, double scale[6])
     return true;
 }
 
-/* Cholesky, the lower triangle in place. */
+/* Cholesky, the lower triangle in place; on the diagonal the inverse of what stands there. */
 static bool cholesky(tt_mat6 *c)
 {
     for (int j = 0; j < 6; j++) {
@@ -81,7 +81,7 @@ static bool cholesky(tt_mat6 *c)
             double sum = c->at[i][j];
             for (int k = 0; k < j; k++) sum -= c->at[i][k] * c->at[j][k];
             if (i == j && !(sum > 1e-13)) return false;
-            c->at[i][j] = i == j ? sqrt(sum) : sum / c->at[j][j];
+            c->at[i][j] = i == j ? 1.0 / sqrt(sum) : sum * c->at[j][j];
         }
     }
     return true;
@@ -91,11 +91,11 @@ static void cholesky_solve(const tt_mat6 *l, double x[6])
 {
     for (int i = 0; i < 6; i++) {
         for (int k = 0; k < i; k++) x[i] -= l->at[i][k] * x[k];
-        x[i] /= l->at[i][i];
+        x[i] *= l->at[i][i];
     }
     for (int i = 6; i-- > 0;) {
         for (int k = i + 1; k < 6; k++) x[i] -= l->at[k][i] * x[k];
-        x[i] /= l->at[i][i];
+        x[i] *= l->at[i][i];
     }
 }
 
@@ -113,7 +113,67 @@ bool tt_mat6_inverse(const tt_mat6 *a, tt_mat6 *out)
     return true;
 }
 
-/* Turns rows p and q by (c, s). */
+static double dot(const double *a, const double *b, size_t n)
+{
+    double sum = 0.0;
+    for (size_t i = 0; i < n; i++) sum += a[i] * b[i];
+    return sum;
+}
+
+/* x becomes v with (1 - v v') x along the first axis; what stands there afterwards is returned.
+ * A. S. Householder's mirror, as in Golub & Van Loan, Matrix Computations, sec. 5.1. FROM MEMORY */
+static double mirror(double *x, size_t n)
+{
+    const double length = sqrt(dot(x, x, n)), off = dot(x + 1, x + 1, n - 1);
+    if (!(off > 0.0)) {
+        const double first = x[0];
+        memset(x, 0, n * sizeof *x);
+        return first;
+    }
+    const double to = x[0] > 0.0 ? -length : length;
+    x[0] -= to;
+    const double unit = sqrt(2.0 / (x[0] * x[0] + off));
+    for (size_t i = 0; i < n; i++) x[i] *= unit;
+    return to;
+}
+
+/* (1 - v v') A (1 - v v') of the n by n matrix in rows of `step`: A - v w' - w v', with p = A v and
+ * w = p - v (v' p) / 2. */
+static void reflect(double *a, size_t step, size_t n, const double *v, double *w)
+{
+    for (size_t i = 0; i < n; i++) w[i] = dot(a + i * step, v, n);
+    const double half = 0.5 * dot(v, w, n);
+    for (size_t i = 0; i < n; i++) w[i] -= half * v[i];
+    for (size_t i = 0; i < n; i++) {
+        for (size_t j = 0; j < n; j++) a[i * step + j] -= v[i] * w[j] + w[i] * v[j];
+    }
+}
+
+/* a = Q T Q' with T of three diagonals: d on the diagonal, e[i] between i and i + 1, which ends up
+ * at the start of a. The rows of vectors become the columns of Q. */
+static void to_three_diagonals(size_t n, double *a, double *d, double *vectors)
+{
+    for (size_t k = 0; k + 1 < n; k++) {
+        double *v = a + k * n + k + 1;
+        d[k] = a[k * n + k];
+        a[k * n + k] = mirror(v, n - k - 1);
+        reflect(a + (k + 1) * (n + 1), n, n - k - 1, v, vectors);
+    }
+    if (n > 0) d[n - 1] = a[n * n - 1];
+    memset(vectors, 0, n * n * sizeof *vectors);
+    for (size_t i = 0; i < n; i++) vectors[i * n + i] = 1.0;
+    for (size_t k = n; k-- > 1;) {
+        const double *v = a + (k - 1) * n + k;
+        for (size_t i = k; i < n; i++) {
+            double *row = vectors + i * n + k;
+            const double along = dot(v, row, n - k);
+            for (size_t j = 0; j < n - k; j++) row[j] -= along * v[j];
+        }
+    }
+    for (size_t k = 0; k + 1 < n; k++) a[k] = a[k * n + k];
+}
+
+/* Turns two rows: p becomes c p - s q, q becomes s p + c q. */
 static void turn(size_t n, double *p, double *q, double c, double s)
 {
     for (size_t k = 0; k < n; k++) {
@@ -123,25 +183,40 @@ static void turn(size_t n, double *p, double *q, double c, double s)
     }
 }
 
-/* C. G. J. Jacobi's rotation, as in Golub & Van Loan, Matrix Computations, sec. 8.5. FROM MEMORY
- * False when there is nothing to take away but rounding. */
-static bool annihilate(size_t n, double *a, double *vectors, size_t p, size_t q)
+/* One implicit QL step on the part l..m that hangs together, shifted by the eigenvalue of the two
+ * by two at its top. H. Bowdler, R. S. Martin, C. Reinsch, J. H. Wilkinson, Numerische Mathematik
+ * 11, 1968. FROM MEMORY */
+static void ql_step(size_t n, size_t l, size_t m, double *d, double *e, double *vectors)
 {
-    const double off = a[p * n + q], app = a[p * n + p], aqq = a[q * n + q];
-    if (!(fabs(off) > 1e-16 * sqrt(fabs(app * aqq)))) return false;
-    const double tau = (aqq - app) / (2.0 * off);
-    const double t = (tau >= 0.0 ? 1.0 : -1.0) / (fabs(tau) + sqrt(1.0 + tau * tau));
-    const double c = 1.0 / sqrt(1.0 + t * t), s = t * c;
-    turn(n, a + p * n, a + q * n, c, s);
-    turn(n, vectors + p * n, vectors + q * n, c, s);
-    a[p * n + p] = app - t * off;
-    a[q * n + q] = aqq + t * off;
-    a[p * n + q] = a[q * n + p] = 0.0;
-    for (size_t k = 0; k < n; k++) { /* the columns are the rows */
-        a[k * n + p] = a[p * n + k];
-        a[k * n + q] = a[q * n + k];
+    const double half = (d[l + 1] - d[l]) / (2.0 * e[l]), root = hypot(half, 1.0);
+    double g = d[m] - d[l] + e[l] / (half + (half < 0.0 ? -root : root));
+    double s = 1.0, c = 1.0, p = 0.0;
+    for (size_t i = m; i-- > l;) {
+        const double f = s * e[i], b = c * e[i], r = hypot(f, g);
+        if (i + 1 < m) e[i + 1] = r;
+        if (r == 0.0) { /* it falls apart here */
+            d[i + 1] -= p;
+            return;
+        }
+        s = f / r;
+        c = g / r;
+        g = d[i + 1] - p;
+        const double t = (d[i] - g) * s + 2.0 * c * b;
+        p = s * t;
+        d[i + 1] = g + p;
+        g = c * t - b;
+        turn(n, vectors + i * n, vectors + (i + 1) * n, c, s);
     }
-    return true;
+    d[l] -= p;
+    e[l] = g;
+}
+
+/* The last of the rows that hang together with row l. */
+static size_t end_of_part(size_t n, size_t l, const double *d, const double *e)
+{
+    size_t m = l;
+    while (m + 1 < n && fabs(e[m]) > 1e-16 * (fabs(d[m]) + fabs(d[m + 1]))) m++;
+    return m;
 }
 
 static void swap(double *a, double *b, size_t n)
@@ -166,18 +241,16 @@ static void sort_descending(size_t n, double *values, double *vectors)
     }
 }
 
-void tt_jacobi(size_t n, double *a, double *values, double *vectors)
+void tt_eigenpairs(size_t n, double *a, double *values, double *vectors)
 {
-    enum { SWEEPS = 40 };
-    memset(vectors, 0, n * n * sizeof *vectors);
-    for (size_t i = 0; i < n; i++) vectors[i * n + i] = 1.0;
-    bool turned = true;
-    for (int sweep = 0; sweep < SWEEPS && turned; sweep++) {
-        turned = false;
-        for (size_t p = 0; p < n; p++) {
-            for (size_t q = p + 1; q < n; q++) turned = annihilate(n, a, vectors, p, q) || turned;
+    enum { STEPS = 60 };
+    to_three_diagonals(n, a, values, vectors);
+    for (size_t l = 0; l < n; l++) {
+        for (int i = 0; i < STEPS; i++) {
+            const size_t m = end_of_part(n, l, values, a);
+            if (m == l) break;
+            ql_step(n, l, m, values, a, vectors);
         }
     }
-    for (size_t i = 0; i < n; i++) values[i] = a[i * n + i];
     sort_descending(n, values, vectors);
 }

@@ -23,6 +23,6 @@ bool tt_mat6_inverse(const tt_mat6 *a, tt_mat6 *out);
 
 /** All eigenpairs of a symmetric matrix a[n*n] (destroyed): values descending, vectors[j*n..] the
  *  unit vector of value j. */
-void tt_jacobi(size_t n, double *a, double *values, double *vectors);
+void tt_eigenpairs(size_t n, double *a, double *values, double *vectors);
 
 #endif

@@ -1,7 +1,8 @@
-/* num/eigen.c - block Lanczos iteration, every vector cleared of all before it, in the inner product
- * of K. With A = inverse(K) M, A x = mu x and mu = 1 / lambda: the lowest lambda are the largest mu,
- * and what M does not reach has mu = 0 and stays out of the way.
- * G. H. Golub & C. F. Van Loan, Matrix Computations, ch. on Lanczos methods. FROM MEMORY */
+/* num/eigen.c - block Lanczos iteration, every vector cleared of all before it, in the inner
+ * product of M. With A = inverse(K) M, A x = mu x and mu = 1 / lambda: the lowest lambda are the
+ * largest mu, and what M does not reach has mu = 0 and stays out of the way. K is never multiplied:
+ * its terms are so uneven that rounding would drown the soft ones. G. H. Golub & C. F. Van Loan,
+ * Matrix Computations, ch. on Lanczos methods. FROM MEMORY */
 #include "num/eigen.h"
 #include "base/alloc.h"
 #include "num/dense.h"
@@ -11,24 +12,23 @@
 #include <string.h>
 
 enum { WIDTH = 4, WIDEST = 64, MOST_VECTORS = 2000 };
-static const double residual_limit = 1e-8;
-static const double nothing = 1e-13; /* of the largest: rounding, not a direction */
+static const double residual_limit = 1e-6;
+static const double nothing = 1e-13; /* of the whole, or of the largest: rounding */
 
 typedef struct {
     const tt_sparse *m;
     const tt_factor *factor;
-    size_t rows, width;  /* unknowns; vectors that a block begins with */
-    size_t n, from, cap; /* basis: vectors, the first of its newest block, room */
-    size_t coming;       /* vectors of the next block, which stand behind the basis */
-    bool all;            /* there is no next block: nothing else to be reached */
-    double *z, *y;       /* [cap][rows] orthonormal in K, and K z */
-    double *h;           /* [cap (cap + 1) / 2] A in the basis, upper triangle by columns */
+    size_t rows, width;       /* unknowns; vectors that a block begins with */
+    size_t n, from, cap;      /* basis: vectors, the first of its newest block, room */
+    size_t coming;            /* vectors of the next block, which stand behind the basis */
+    bool all;                 /* there is no next block: nothing else to be reached */
+    double *z, *y;            /* [cap][rows] orthonormal in M, and M z */
+    double *h;                /* [cap (cap + 1) / 2] A in the basis, upper triangle by columns */
     double r[WIDEST][WIDEST]; /* A on the newest block leads this much into the next */
-    double *along;       /* [cap] what a vector had along those before it */
-    double longest;      /* of A z for the z so far */
-    size_t numbers;      /* scattered ones used */
-    double *q, *mu;      /* [n][n] vectors and [n] values of h, descending */
-    tt_sides *in, *out;  /* [rows] */
+    double *along;            /* [2 cap] what a vector had along those before it, and of one pass */
+    size_t numbers;           /* scattered ones used */
+    double *q, *mu;           /* [n][n] vectors and [n] values of h, descending */
+    tt_sides *in, *out;       /* [rows] */
 } lanczos;
 
 /* Four sums side by side, as the machine may add them. */
@@ -43,9 +43,22 @@ static double dot(const double *a, const double *b, size_t n)
     return (sum[0] + sum[1]) + (sum[2] + sum[3]);
 }
 
-static void subtract(double *a, double factor, const double *b, size_t n)
+/* a -= sum of factor[j] times vector j of `many`, eight rows at a time. */
+static void subtract(double *a, size_t n, const double *factor, size_t k, const double *many)
 {
-    for (size_t i = 0; i < n; i++) a[i] -= factor * b[i];
+    enum { ROWS = 8 };
+    size_t i = 0;
+    for (; i + ROWS <= n; i += ROWS) {
+        double rest[ROWS];
+        memcpy(rest, a + i, sizeof rest);
+        for (size_t j = 0; j < k; j++) {
+            for (size_t r = 0; r < ROWS; r++) rest[r] -= factor[j] * many[j * n + i + r];
+        }
+        memcpy(a + i, rest, sizeof rest);
+    }
+    for (; i < n; i++) {
+        for (size_t j = 0; j < k; j++) a[i] -= factor[j] * many[j * n + i];
+    }
 }
 
 static void scale(double *a, double factor, size_t n)
@@ -80,9 +93,9 @@ static bool reserve(lanczos *b)
 {
     const size_t need = b->n + b->width;
     if (need <= b->cap) return true;
-    const size_t cap = need < 28 ? 28 : 2 * need;
+    const size_t cap = need < 32 ? 32 : 2 * need;
     if (!larger(&b->z, cap * b->rows) || !larger(&b->y, cap * b->rows) ||
-        !larger(&b->h, cap * (cap + 1) / 2) || !larger(&b->along, cap)) {
+        !larger(&b->h, cap * (cap + 1) / 2) || !larger(&b->along, 2 * cap)) {
         return false;
     }
     b->cap = cap;
@@ -101,48 +114,47 @@ static void lanczos_free(lanczos *b)
     tt_free(b->out);
 }
 
-/* Of k vectors x: y = M x and z = inverse(K) M x behind the basis; x may stand there itself. */
-static void multiply(lanczos *b, const double *x, size_t k)
+/* k vectors of `from`, side by side; none where there are fewer than sides. */
+static void pack(const lanczos *b, const double *from, size_t k)
 {
-    double *y = b->y + b->n * b->rows, *z = b->z + b->n * b->rows;
+    for (size_t s = 0; s < TT_SIDES; s++) {
+        for (size_t i = 0; i < b->rows; i++) b->in[i][s] = s < k ? from[s * b->rows + i] : 0.0;
+    }
+}
+
+static void unpack(const lanczos *b, tt_sides *sides, size_t k, double *to)
+{
+    for (size_t s = 0; s < k; s++) {
+        for (size_t i = 0; i < b->rows; i++) to[s * b->rows + i] = sides[i][s];
+    }
+}
+
+/* z = inverse(K) y of k vectors; z and y may be one. */
+static void solve(const lanczos *b, const double *y, size_t k, double *z)
+{
     for (size_t c = 0; c < k; c += TT_SIDES) {
-        const size_t sides = smaller(k - c, TT_SIDES), first = c * b->rows;
-        for (size_t s = 0; s < sides; s++) {
-            for (size_t i = 0; i < b->rows; i++) b->in[i][s] = x[first + s * b->rows + i];
-        }
-        tt_sparse_apply_sides(b->m, b->in, b->out);
-        for (size_t s = 0; s < sides; s++) {
-            for (size_t i = 0; i < b->rows; i++) y[first + s * b->rows + i] = b->out[i][s];
-        }
-        tt_factor_solve_sides(b->factor, b->out, b->in);
-        for (size_t s = 0; s < sides; s++) {
-            for (size_t i = 0; i < b->rows; i++) z[first + s * b->rows + i] = b->out[i][s];
-        }
+        const size_t sides = smaller(k - c, TT_SIDES);
+        pack(b, y + c * b->rows, sides);
+        tt_factor_solve_sides(b->factor, b->in, b->out);
+        unpack(b, b->in, sides, z + c * b->rows);
     }
 }
 
 /* Takes from the vector that is to be number `place` what lies along those before it (twice, for
- * rounding). Its length in K. */
+ * rounding); y becomes M z. Its length in M. */
 static double clear_of(lanczos *b, size_t place)
 {
-    double *z = b->z + place * b->rows, *y = b->y + place * b->rows;
+    double *z = b->z + place * b->rows, *y = b->y + place * b->rows, *part = b->along + b->cap;
     memset(b->along, 0, place * sizeof *b->along);
     for (int pass = 0; pass < 2; pass++) {
         for (size_t j = 0; j < place; j++) {
-            const double part = dot(z, b->y + j * b->rows, b->rows);
-            subtract(z, part, b->z + j * b->rows, b->rows);
-            subtract(y, part, b->y + j * b->rows, b->rows);
-            b->along[j] += part;
+            part[j] = dot(z, b->y + j * b->rows, b->rows);
+            b->along[j] += part[j];
         }
+        subtract(z, b->rows, part, place, b->z);
     }
+    tt_sparse_apply(b->m, z, y);
     return sqrt(fmax(dot(z, y, b->rows), 0.0));
-}
-
-static void move(lanczos *b, size_t from, size_t to)
-{
-    if (from == to) return;
-    memcpy(b->z + to * b->rows, b->z + from * b->rows, b->rows * sizeof *b->z);
-    memcpy(b->y + to * b->rows, b->y + from * b->rows, b->rows * sizeof *b->y);
 }
 
 /* What A on vector c of the newest block has along the basis, and along the block that comes. */
@@ -154,32 +166,33 @@ static void record(lanczos *b, size_t c, double length)
     b->r[b->coming][c] = length;
 }
 
-/* Of k vectors behind the basis, those that add a direction become the block that comes. They are A
- * times the newest block, or times scattered ones: fresh, and nothing to be recorded. */
+/* Of k vectors z behind the basis, those that add a direction become the block that comes. They are
+ * A times the newest block, or times scattered ones: fresh, and nothing to be recorded. */
 static void admit(lanczos *b, size_t k, bool fresh)
 {
     b->coming = 0;
-    memset(b->r, 0, sizeof b->r);
+    memset(b->r, 0, b->width * sizeof *b->r);
     for (size_t c = 0; c < k; c++) {
         const size_t place = b->n + b->coming;
         double *z = b->z + place * b->rows, *y = b->y + place * b->rows;
-        move(b, b->n + c, place);
-        const double before = sqrt(fmax(dot(z, y, b->rows), 0.0)), after = clear_of(b, place);
-        if (!fresh) b->longest = fmax(b->longest, before);
-        const bool adds = place < b->rows && after > nothing * (fresh ? before : b->longest);
-        if (!fresh) record(b, c, adds ? after : 0.0);
+        memmove(z, b->z + (b->n + c) * b->rows, b->rows * sizeof *z);
+        const double rest = clear_of(b, place);
+        const double whole = sqrt(rest * rest + dot(b->along, b->along, place));
+        const bool adds = rest > nothing * whole;
+        if (!fresh) record(b, c, adds ? rest : 0.0);
         if (!adds) continue;
-        scale(z, 1.0 / after, b->rows);
-        scale(y, 1.0 / after, b->rows);
+        scale(z, 1.0 / rest, b->rows);
+        scale(y, 1.0 / rest, b->rows);
         b->coming++;
     }
 }
 
 static void scatter(lanczos *b)
 {
-    double *x = b->z + b->n * b->rows;
+    double *x = b->z + b->n * b->rows, *y = b->y + b->n * b->rows;
     for (size_t i = 0; i < b->width * b->rows; i++) x[i] = scattered(b->numbers++);
-    multiply(b, x, b->width);
+    for (size_t c = 0; c < b->width; c++) tt_sparse_apply(b->m, x + c * b->rows, y + c * b->rows);
+    solve(b, y, b->width, x);
     admit(b, b->width, true);
     b->all = b->coming == 0;
 }
@@ -199,11 +212,11 @@ static tt_status project(lanczos *b)
     for (size_t j = 0; j < n; j++) {
         for (size_t i = 0; i <= j; i++) h[i * n + j] = h[j * n + i] = b->h[j * (j + 1) / 2 + i];
     }
-    tt_jacobi(n, h, b->mu, b->q);
+    tt_eigenpairs(n, h, b->mu, b->q);
     return TT_OK;
 }
 
-/* |A x - mu x| in K of pair c: what leads out of the basis. */
+/* |A x - mu x| in M of pair c: what leads out of the basis. */
 static double residual(const lanczos *b, size_t c)
 {
     const double *q = b->q + c * b->n + b->from;
@@ -226,6 +239,22 @@ static size_t converged(const lanczos *b)
     return sure;
 }
 
+/* x = A z q / mu, better than z q, and clear of what M does not see; x' K x = 1. */
+static void shapes(const lanczos *b, size_t sure, double *x)
+{
+    for (size_t c = 0; c < sure; c++) {
+        subtract(x + c * b->rows, b->rows, b->q + c * b->n, b->n, b->y);
+    }
+    solve(b, x, sure, x);
+    for (size_t c = 0; c < sure; c++) {
+        double *of = x + c * b->rows, square = 0.0;
+        for (size_t j = 0; j < b->n; j++) {
+            square -= b->q[c * b->n + j] * dot(of, b->y + j * b->rows, b->rows);
+        }
+        scale(of, 1.0 / sqrt(square), b->rows);
+    }
+}
+
 static tt_status give(const lanczos *b, size_t sure, tt_eigen *out)
 {
     out->all = b->all;
@@ -233,31 +262,27 @@ static tt_status give(const lanczos *b, size_t sure, tt_eigen *out)
     out->shape = tt_alloc(sure * b->rows, sizeof *out->shape);
     if (!out->value || !out->shape) return TT_E_NOMEM;
     out->n = out->sure = sure;
-    for (size_t c = 0; c < sure; c++) {
-        out->value[c] = 1.0 / b->mu[c];
-        for (size_t i = 0; i < b->n; i++) {
-            subtract(out->shape + c * b->rows, -b->q[c * b->n + i], b->z + i * b->rows, b->rows);
-        }
-    }
+    for (size_t c = 0; c < sure; c++) out->value[c] = 1.0 / b->mu[c];
+    shapes(b, sure, out->shape);
     return TT_OK;
 }
 
 static tt_status iterate(lanczos *b, size_t wanted, tt_eigen *out)
 {
-    size_t look = 2 * wanted; /* vectors at which to look again whether it is enough */
+    size_t look = 4 * wanted; /* vectors at which to see whether it is enough */
     if (!reserve(b)) return TT_E_NOMEM;
     scatter(b);
     while (b->n < MOST_VECTORS) {
         step(b);
         if (!reserve(b)) return TT_E_NOMEM;
-        multiply(b, b->z + b->from * b->rows, b->n - b->from);
+        solve(b, b->y + b->from * b->rows, b->n - b->from, b->z + b->n * b->rows);
         admit(b, b->n - b->from, false);
         if (b->coming == 0) scatter(b);
         if (!b->all && b->n < look) continue;
         if (project(b) != TT_OK) return TT_E_NOMEM;
         const size_t sure = converged(b);
         if (b->all || sure >= wanted) return give(b, sure, out);
-        look = b->n + b->n / 4;
+        look = b->n + b->n / 6;
     }
     return TT_E_NOT_CONVERGED;
 }

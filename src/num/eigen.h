@@ -16,9 +16,10 @@ typedef struct {
 } tt_eigen;
 
 /** At least `wanted` converged pairs (fewer when the matrices have fewer, then `all`), to a
- * residual of 1e-8 in the energy norm. Block Lanczos iteration on inverse(K) M from fixed starting
- * vectors, four of them: of a value that stands more than four times some may be missed, which the
- * proof below tells. TT_E_NOT_CONVERGED, TT_E_NOMEM; free it in any case. */
+ * residual of 1e-6 in the norm of M, so about 1e-12 in lambda. Block Lanczos iteration on
+ * inverse(K) M from fixed starting vectors, four of them: of a value that stands more than four
+ * times some may be missed, which the proof below tells. TT_E_NOT_CONVERGED, TT_E_NOMEM; free it in
+ * any case. */
 tt_status tt_eigen_lowest(const tt_sparse *k, const tt_factor *factor, const tt_sparse *m,
                           size_t wanted, tt_eigen *out);
 /** With `width` starting vectors, 64 at most. */

@@ -70,8 +70,8 @@ static tt_status room(int n, size_t nonzeros, tt_sparse *out)
 {
     *out = (tt_sparse){.n = n};
     out->start = tt_alloc((size_t)n + 1, sizeof *out->start);
-    out->row = tt_alloc(nonzeros, sizeof *out->row);
-    out->value = tt_alloc(nonzeros, sizeof *out->value);
+    out->row = tt_realloc(NULL, nonzeros, sizeof *out->row); /* all of it will be filled */
+    out->value = tt_realloc(NULL, nonzeros, sizeof *out->value);
     if (out->start && out->row && out->value) return TT_OK;
     tt_sparse_free(out);
     return TT_E_NOMEM;
@@ -80,7 +80,7 @@ static tt_status room(int n, size_t nonzeros, tt_sparse *out)
 tt_status tt_sparse_of(const tt_entries *entries, int n, tt_sparse *out)
 {
     const size_t most = 2 * entries->n + (size_t)n, starts = (size_t)n + 2;
-    sorter s = {tt_alloc(most, sizeof(cell)), tt_alloc(most, sizeof(cell)),
+    sorter s = {tt_realloc(NULL, most, sizeof(cell)), tt_realloc(NULL, most, sizeof(cell)),
                 tt_alloc(starts, sizeof(int)), tt_alloc(starts, sizeof(int))};
     tt_status status = room(n, most, out);
     if (!s.by_row || !s.by_col || !s.row_start || !s.col_start) status = TT_E_NOMEM;
@@ -152,7 +152,7 @@ void tt_sparse_apply(const tt_sparse *matrix, const double *x, double *out)
     }
 }
 
-void tt_sparse_apply_sides(const tt_sparse *matrix, const tt_sides *x, tt_sides *out)
+void tt_sparse_apply_sides(const tt_sparse *matrix, tt_sides *x, tt_sides *out)
 {
     for (int j = 0; j < matrix->n; j++) {
         tt_sides sum = {0};

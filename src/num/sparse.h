@@ -63,10 +63,10 @@ typedef double tt_sides[TT_SIDES];
 /** x becomes inverse * x; work: [n]. */
 void tt_factor_solve_sides(const tt_factor *factor, tt_sides *x, tt_sides *work);
 /** out = matrix * x, another array than x. */
-void tt_sparse_apply_sides(const tt_sparse *matrix, const tt_sides *x, tt_sides *out);
+void tt_sparse_apply_sides(const tt_sparse *matrix, tt_sides *x, tt_sides *out);
 
-/** As tt_factor_solve with one step of refinement on a residual in long double. moved (NULL: not wanted): the
- *  largest change of an x over the largest x. b must not be x. */
+/** As tt_factor_solve with one step of refinement on a residual in long double. moved (NULL: not
+ * wanted): the largest change of an x over the largest x. b must not be x. */
 tt_status tt_sparse_solve(const tt_sparse *matrix, const tt_factor *factor, const double *b,
                           double *x, double *moved);
 

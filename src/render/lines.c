@@ -43,9 +43,31 @@ static const char *unit_end(const char *at)
     return end;
 }
 
+/* So much of a word that is longer than a line, at least one character. */
+static const char *cut(const char *text, size_t width)
+{
+    const char *good = text;
+    for (const char *at = text; *at && !blank(*at); at++) {
+        const bool inside = ((unsigned char)at[1] & 0xC0u) == 0x80u;
+        if (inside) continue;
+        if (tt_line_width(text, (size_t)(at + 1 - text)) > width && good > text) break;
+        good = at + 1;
+    }
+    return good;
+}
+
+/* What comes first on a line: a unit, else its first word, else a part of that. */
+static const char *first_end(const char *text, size_t width)
+{
+    const char *at = blanks_end(text), *unit = unit_end(at), *word = word_end(at);
+    if (tt_line_width(text, (size_t)(unit - text)) <= width) return unit;
+    if (tt_line_width(text, (size_t)(word - text)) <= width) return word;
+    return cut(at, width);
+}
+
 size_t tt_line_fit(const char *text, size_t width, const char **next)
 {
-    const char *good = unit_end(blanks_end(text));
+    const char *good = first_end(text, width);
     for (const char *at = blanks_end(good); *at; at = blanks_end(good)) {
         const char *end = unit_end(at);
         if (tt_line_width(text, (size_t)(end - text)) > width) break;
@@ -62,6 +84,8 @@ void tt_line_write(tt_text *out, const char *text, size_t bytes, const tt_text_s
             tt_text_put(out, style->bold ? "\033[1m" : "");
         else if (text[i] == *TT_BOLD_OFF)
             tt_text_put(out, style->bold ? "\033[0m" : "");
+        else if (text[i] == *TT_TIE)
+            tt_text_put(out, " ");
         else if (!blank(text[i]))
             tt_text_add(out, text + i, 1);
         else if (i == 0 || !blank(text[i - 1]))
@@ -69,10 +93,15 @@ void tt_line_write(tt_text *out, const char *text, size_t bytes, const tt_text_s
     }
 }
 
-void tt_lines_write(tt_text *out, const char *text, const char *lead, const tt_text_style *style)
+static size_t left_of(size_t width, size_t taken)
 {
-    const size_t indent = strlen(lead);
-    const size_t width = style->width > indent ? style->width - indent : 1;
+    return width > taken ? width - taken : 1;
+}
+
+void tt_lines_write(tt_text *out, const char *text, const char *lead, size_t indent,
+                    const tt_text_style *style)
+{
+    size_t width = left_of(style->width, strlen(lead));
     tt_text_put(out, lead);
     const char *at = blanks_end(text);
     if (!*at) tt_text_put(out, "\n");
@@ -81,6 +110,7 @@ void tt_lines_write(tt_text *out, const char *text, const char *lead, const tt_t
         tt_line_write(out, at, tt_line_fit(at, width, &next), style);
         tt_text_put(out, "\n");
         if (*next) tt_text_fill(out, ' ', indent);
+        width = left_of(style->width, indent);
         at = next;
     }
 }

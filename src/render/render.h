@@ -9,7 +9,7 @@
 enum { TT_TEXT_WIDTH = 96 };
 
 typedef struct {
-    size_t width; /* columns; lines are wrapped there, save a word that is longer */
+    size_t width; /* columns; lines are wrapped there, a longer word is broken */
     bool bold;    /* bold runs by the escape sequences of a terminal */
 } tt_text_style;
 

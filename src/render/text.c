@@ -14,18 +14,19 @@ static void put_runs(tt_text *line, const tt_block *block)
     }
 }
 
-static void heading(tt_text *out, const tt_block *block, const char *line)
+static void heading(tt_text *out, const tt_block *block, const char *line, const tt_text_style *style)
 {
-    tt_text_format(out, "%s\n", line);
+    const size_t width = tt_line_width(line, strlen(line));
+    tt_lines_write(out, line, "", 0, style);
     if (block->level > 2) return;
-    tt_text_fill(out, block->level == 1 ? '=' : '-', tt_line_width(line, strlen(line)));
+    tt_text_fill(out, block->level == 1 ? '=' : '-', width < style->width ? width : style->width);
     tt_text_put(out, "\n");
 }
 
 static void items(tt_text *out, const tt_block *block, const tt_text_style *style)
 {
     for (size_t i = 0; i < block->cells.n; i++) {
-        tt_lines_write(out, block->cells.at[i], "- ", style);
+        tt_lines_write(out, block->cells.at[i], "- ", 2, style);
     }
 }
 
@@ -33,6 +34,21 @@ static void put_value(tt_text *out, double value, const char *unit)
 {
     tt_quantity_write(out, value, TT_Q_PURE, TT_METRIC, 4);
     if (unit && *unit) tt_text_format(out, " %s", unit);
+}
+
+enum { HANG = 8 }; /* indent of a line of calculation from its second line on */
+
+/* "[document, place, mark]", on one line when it fits one. */
+static void put_source(tt_text *line, const tt_source *source, size_t width)
+{
+    const size_t from = line->n;
+    tt_text_put(line, " [");
+    tt_source_words(line, source);
+    tt_text_format(line, ", %s]", tt_mark_word(source->mark));
+    if (line->failed || tt_text_width(line->at + from, line->n - from) + HANG > width) return;
+    for (size_t i = from + 1; i < line->n; i++) {
+        if (line->at[i] == ' ') line->at[i] = *TT_TIE;
+    }
 }
 
 /* symbol = formula = numbers = value unit [source, mark] */
@@ -43,10 +59,8 @@ static void step(tt_text *out, const tt_step *step, const tt_text_style *style)
     if (step->formula) tt_text_format(&line, "%s = ", step->formula);
     if (step->numbers) tt_text_format(&line, "%s = ", step->numbers);
     put_value(&line, step->value, step->unit);
-    tt_text_put(&line, " [");
-    tt_source_words(&line, &step->source);
-    tt_text_format(&line, ", %s]", tt_mark_word(step->source.mark));
-    tt_lines_write(out, tt_text_of(&line), "    ", style);
+    put_source(&line, &step->source, style->width);
+    tt_lines_write(out, tt_text_of(&line), "    ", HANG, style);
     if (line.failed) out->failed = true;
     tt_text_clear(&line);
 }
@@ -57,10 +71,10 @@ static void block_write(tt_text *out, const tt_block *block, const tt_text_style
     put_runs(&line, block);
     switch (block->kind) {
     case TT_BLOCK_HEADING:
-        heading(out, block, tt_text_of(&line));
+        heading(out, block, tt_text_of(&line), style);
         break;
     case TT_BLOCK_PARAGRAPH:
-        tt_lines_write(out, tt_text_of(&line), "", style);
+        tt_lines_write(out, tt_text_of(&line), "", 0, style);
         break;
     case TT_BLOCK_TABLE:
         tt_table_write(out, block, style);

@@ -10,6 +10,9 @@
 
 #include <stdbool.h>
 
+/** Inside a text: a blank at which no line ends. It is printed as a plain blank. */
+#define TT_TIE "\003"
+
 /** A stretch of a paragraph. */
 typedef struct {
     const char *text;

@@ -24,7 +24,8 @@ static tt_status judge(const tt_check_input *in, size_t index, tt_findings *out)
     const tt_source *practice = tt_source_of(TT_S_assumption);
     tt_steps steps = tt_steps_start(out);
     tt_step_add(&steps, "need", "d + 2*0.003", need, "m", practice, "%.5g + 2*0.003", od);
-    tt_step_add(&steps, "bore", NULL, tightest->bore, "m", tt_source_of(TT_S_elasticity), NULL);
+    tt_step_add(&steps, "bore", "largest circle inside, the wall at its high end", tightest->bore, "m",
+                tt_source_of(TT_S_geometry), NULL);
     tt_finding finding = tt_finding_of(in, name, need, tightest->bore, "m", "the wall, at its thickest, fills the limb");
     finding.holds = need <= tightest->bore; /* a clearance is had or not: limits.use is no part of it */
     if (finding.has_use) finding.margin = tightest->bore / need - 1.0;
@@ -52,7 +53,7 @@ static tt_status run(const tt_check_input *in, tt_findings *out)
 const tt_check tt_check_fit = {
     .name = name,
     .title = "fit of the armature",
-    .explain = "At every cut the armature with 3 mm of room all round must pass the largest circle "
-               "inside the bronze, its wall taken at the high end of its spread.",
+    .explain = "At every cut the largest circle inside the bronze, its wall taken at the high end of "
+               "its spread, must leave the armature 3 mm of room all round.",
     .source = TT_S_assumption,
     .run = run};
