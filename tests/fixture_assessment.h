@@ -125,7 +125,8 @@ static inline void fixture_loads(fixture *f)
     static const char *const names[F_CASES] = {"weight", "weight", "weight", "wind 90"};
     for (int c = 0; c < F_CASES; c++)
         f->cases[c] =
-            (tt_case){.name = names[c], .kind = c < F_WIND ? TT_CASE_WEIGHT : TT_CASE_WIND};
+            (tt_case){.name = names[c], .kind = c < F_WIND ? TT_CASE_WEIGHT : TT_CASE_WIND,
+                      .direction = c < F_WIND ? 0 : 90};
     f->a.actions.cases.at = f->cases;
     f->a.actions.cases.n = F_CASES;
     f->direction =

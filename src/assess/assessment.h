@@ -9,7 +9,7 @@
 typedef struct {
     double equilibrium; /* largest relative residual of all cases */
     double refinement;
-    double energy;      /* largest relative difference of reciprocal work (Betti) */
+    double energy;      /* largest relative difference of work done and strain energy */
     double mass_kg[3];  /* by segments and lumps; by the frame's mass; by the weight case / g */
     tt_mode_proof modes[TT_MODELS];
 } tt_proof;

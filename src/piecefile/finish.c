@@ -30,6 +30,13 @@ static tt_given quality(tt_reader *reader, const tt_given *said)
     return *at_large;
 }
 
+/* A quality that was given with a reason holds at necks too; 0: by the inspection. */
+static double with_reason(const tt_reader *reader, const tt_given *said)
+{
+    const tt_origin *from = &reader->piece->origins.at[said->origin];
+    return from->kind != TT_ORIGIN_DEFAULT && from->why ? said->is : 0.0;
+}
+
 /* What is missing is told once, at `bronze` where there is one. */
 static const tt_node *where(const tt_reader *reader, const tt_draft *draft)
 {
@@ -85,6 +92,7 @@ static void bronze(tt_reader *reader, const tt_draft *draft, tt_segment *segment
     segment->surface = pick(reader, &draft->said.surface, &at_large->surface, "surface");
     segment->extra = pick(reader, &draft->said.extra, &at_large->extra, "extra");
     segment->casting_quality = quality(reader, &draft->said.casting_quality);
+    segment->neck_quality = with_reason(reader, &segment->casting_quality);
 }
 
 static bool ends_meet(tt_reader *reader, const tt_draft *draft)

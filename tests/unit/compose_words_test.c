@@ -76,6 +76,50 @@ static void bearings_count_as_a_wind_does(void **state)
     tt_report_clear(&report);
 }
 
+/* Texts of the quantities that went in: with no digit more than it takes. */
+static void given_values_as_they_were_given(void **state)
+{
+    (void)state;
+    static const struct {
+        double value;
+        const char *unit;
+        tt_unit_system system;
+        const char *said;
+    } rows[] = {{0.06, "m", TT_METRIC, "60 mm"},
+                {0.0337, "m", TT_METRIC, "33.7 mm"},
+                {24, "m/s", TT_METRIC, "24 m/s"},
+                {115 * 0.44704, "m/s", TT_IMPERIAL, "115 mph"},
+                {1.2 * 0.0254, "m", TT_IMPERIAL, "1.2 in"},
+                {0.06, "m", TT_IMPERIAL, "2.362 in"}, /* 2.36220472... */
+                {1.0 / 3.0, "", TT_METRIC, "0.3333"},
+                {0, "m", TT_METRIC, "0 mm"}};
+    tt_report report = {0};
+    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+        assert_string_equal(
+            tt_say_exactly(&report, rows[i].value, rows[i].unit, rows[i].system, 1), rows[i].said);
+    }
+    const tt_given wall = {.is = 0.005, .low = 0.004, .high = 0.007};
+    const tt_given extra = {.is = 0.1, .low = 0.1, .high = 0.1};
+    assert_string_equal(tt_say_spread(&report, &wall, "m", TT_METRIC), "5 mm (4 mm to 7 mm)");
+    assert_string_equal(tt_say_spread(&report, &extra, "%", TT_METRIC), "10 %");
+    assert_false(report.not_finite);
+    tt_say_exactly(&report, NAN, "m", TT_METRIC, 1);
+    assert_true(report.not_finite);
+    tt_report_clear(&report);
+}
+
+static void winds_are_tied_to_their_number(void **state)
+{
+    (void)state;
+    tt_report report = {0};
+    assert_string_equal(tt_say_tied(&report, "6.10 sup: 1.35 weight + 1.5 wind 290"),
+                        "6.10 sup: 1.35 weight + 1.5" TT_TIE "wind" TT_TIE "290");
+    assert_string_equal(tt_say_tied(&report, "E2 (wind 90)"), "E2 (wind" TT_TIE "90)");
+    assert_string_equal(tt_say_tied(&report, "no wind here, wind"), "no wind here, wind");
+    assert_string_equal(tt_say_tied(&report, "wind 0"), "wind" TT_TIE "0");
+    tt_report_clear(&report);
+}
+
 static void checks_have_words(void **state)
 {
     (void)state;
@@ -120,6 +164,8 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(use_rounds_up), cmocka_unit_test(margin_rounds_down),
         cmocka_unit_test(bearings_count_as_a_wind_does), cmocka_unit_test(checks_have_words),
+        cmocka_unit_test(given_values_as_they_were_given),
+        cmocka_unit_test(winds_are_tied_to_their_number),
         cmocka_unit_test(worst_of_all)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

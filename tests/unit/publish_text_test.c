@@ -62,19 +62,29 @@ static void sections_stand_in_their_order(void **state)
     (void)state;
     fixture f;
     fixture_open(&f);
-    write_it(&f, NULL);
+    write_it(&f, &(tt_text_options){.steps = 1});
     static const char *const order[] = {"tiptoe check: Post with a Knee",
                                         "What was checked holds",
                                         "Weight and balance",
                                         "The tightest places",
                                         "Sway",
-                                        "Forces on the ground",
+                                        "Forces on what holds it",
                                         "Not checked",
                                         "Does not apply",
+                                        "What was put in",
+                                        "Values with a reason",
                                         "Defaults used",
+                                        "Calculation",
+                                        "Wind 90",
                                         "Cautions",
                                         NULL};
     has_in_order(order);
+    has_not("Forces on the ground");
+    f.piece->stands.at[0].sole_n = 3;
+    write_it(&f, NULL);
+    has("Forces on the ground");
+    has_not("what holds");
+    has_not("Calculation");
     fixture_close(&f);
 }
 
@@ -106,6 +116,16 @@ static void the_verdict_in_one_sentence(void **state)
     write_it(&f, NULL);
     has("Falls short: at foot, strength of the bronze under B (heavy weight, together): there is "
         "no strength.");
+    f.a.governing = 1;
+    f.finding[1].holds = false;
+    write_it(&f, NULL);
+    has("Falls short: the whole piece, weight: use ");
+    f.a.verdict = TT_HOLDS;
+    write_it(&f, NULL);
+    has("Holds; tightest for the whole piece, weight: use ");
+    f.finding[1].where = "crown";
+    write_it(&f, NULL);
+    has("Holds; tightest at crown, weight: use ");
     f.a.verdict = TT_NOT_CHECKED;
     f.a.governing = TT_NONE;
     f.a.findings.list.n = 0;
@@ -146,6 +166,13 @@ static void weight_and_centre(void **state)
     f.piece->report = TT_IMPERIAL;
     write_it(&f, NULL);
     has("Within the limit of 265 lb."); /* 120 kg / 0.45359237 */
+    f.piece->report = TT_METRIC;
+    for (int p = 0; p < TT_PATTERNS; p++) f.model.weight[p] = (tt_weight){60, 0, 10};
+    write_it(&f, NULL);
+    has("Weight 70.0 kg: bronze 60.0 kg, lumps 10.0 kg. Within the limit of 120 kg.");
+    for (int p = 0; p < TT_PATTERNS; p++) f.model.weight[p] = (tt_weight){60, 0, 0};
+    write_it(&f, NULL);
+    has("Weight 60.0 kg, all of it bronze. Within");
     fixture_close(&f);
 }
 
@@ -156,18 +183,33 @@ static void sway_and_reactions(void **state)
     fixture_open(&f);
     write_it(&f, NULL);
     has("Sways most at crown: 2.00 mm level, under S (armature alone).");
-    /* Faces +x; 0.9 of 75 kg that can move, of 100 kg in all: 67.5 %, of which 8 in 9 along x. */
+    /* Faces +x; 0.8 of 75 kg that can move go along x, 0.1 along y, of 100 kg in all. */
     has("In the softer carry model (armature alone): It sways forward 2.1 times a second, carrying "
-        "68 % of the weight.");
+        "60 % of the weight. In the stiffer");
     has("In the stiffer one the lowest is 3.5 times a second.");
     has("foot strength 1.62 kN 0 N 150 N 120 N.m 7.50 N.m");
     has_not("foot equilibrium");
-    f.mode[TT_ALONE].mass_fraction[0] = 0.05; /* and 0.1 along y: (0.05 + 0.1) * 0.75 */
+    f.mode[TT_ALONE].mass_fraction[0] = 0.04; /* and 0.08 along y, the larger: 0.08 * 0.75 */
+    f.mode[TT_ALONE].mass_fraction[1] = 0.08;
     write_it(&f, NULL);
-    has("It sways aslant 2.1 times a second, carrying 11 % of the weight.");
+    has("It sways aslant 2.1 times a second, carrying 6 % of the weight.");
     f.mode[TT_ALONE].mass_fraction[0] = f.mode[TT_ALONE].mass_fraction[1] = 0;
     write_it(&f, NULL);
     has("It twists 2.1 times a second");
+    has_not("they do not add up");
+    tt_mode two[2] = {f.mode[TT_ALONE], f.mode[TT_ALONE]};
+    two[1].mass_fraction[1] = 0.4;
+    f.a.solution.modes[TT_ALONE].at = two;
+    f.a.solution.modes[TT_ALONE].n = 2;
+    write_it(&f, NULL);
+    has("It sways sideways 2.1 times a second, carrying 30 % of the weight. Each share is along the "
+        "direction in which that way of swinging carries most: they do not add up. In the stiffer");
+    f.a.sway.move = 0; /* nothing moves: nothing to tell of it */
+    write_it(&f, NULL);
+    has_not("Sways most");
+    f.a.solution.modes[TT_ALONE].n = 0;
+    write_it(&f, NULL);
+    has_not("Sway ----");
     fixture_close(&f);
 }
 
@@ -197,6 +239,144 @@ static void what_is_missing_and_where_values_come_from(void **state)
     fixture_close(&f);
 }
 
+/* A piece with a bit of everything, by head. */
+static void fill(fixture *f)
+{
+    tt_piece *p = f->piece;
+    const tt_source table = {.document = "a table", .mark = TT_READ};
+    const tt_source own = {.document = "given in the piece file", .mark = TT_GIVEN};
+    tt_metal bronze = {.name = "B1", .title = "a bronze", .form = "", .yield_basis = "at 0.5 %"};
+    bronze.fact[TT_P_YIELD] = bronze.fact[TT_P_ULTIMATE] = (tt_fact){124e6, table, true};
+    tt_metal steel = {.name = "S1", .title = "given in the piece file", .form = "", .kind = TT_STEEL};
+    steel.fact[TT_P_YIELD] = (tt_fact){450e6, own, true};
+    steel.fact[TT_P_YOUNG_LOW] = (tt_fact){200e9, own, true};
+    assert_true(tt_list_push(&p->metals, bronze) && tt_list_push(&p->metals, steel));
+    tt_segment *s = p->segments.at;
+    s[0].outline = (tt_outline){TT_OUTLINE_ELLIPSE, 0.06, 0.056};
+    s[0].outline_to = (tt_outline){TT_OUTLINE_ELLIPSE, 0.066, 0.06};
+    s[0].wall = s[0].wall_to = (tt_given){.is = 0.005, .low = 0.004, .high = 0.007};
+    s[0].surface = (tt_given){.is = 1.15, .low = 1.15, .high = 1.15};
+    s[0].extra = (tt_given){.is = 0.1, .low = 0.1, .high = 0.1};
+    s[0].armature = (tt_member){.form = TT_MEMBER_TUBE, .od = 0.0337, .wall = 0.004, .od_to = 0.0337,
+                                .wall_to = 0.004, .metal = 1, .loss = 0.001};
+    s[1].armature = (tt_member){.form = TT_MEMBER_BAR, .od = 0.02, .wall = 0.01, .od_to = 0.016,
+                                .wall_to = 0.008, .metal = 1};
+    f->cuts[1].bore = 0.042;
+    f->cuts[2].bore = f->cuts[3].bore = 0;
+    assert_true(tt_list_push(&p->lumps, (tt_lump){.name = "fish", .at = F_CROWN, .wind_area = 0.012,
+                                                  .drag = 1.3, .mass = {.is = 0.9, .low = 0.8, .high = 1}}));
+    assert_true(tt_list_push(&p->loads, (tt_own_load){.name = "banner", .kind = TT_LOAD_VARIABLE,
+                                                      .at = F_CROWN, .along = TT_NONE, .force = {0, 400, 0}}));
+    assert_true(tt_list_push(&p->loads, (tt_own_load){.name = "rope", .kind = TT_LOAD_ACCIDENTAL,
+                                                      .at = TT_NONE, .line = {0, 0, -200}, .between = {0.2, 0.7}}));
+    p->site = (tt_site){.base_height = {.is = 0.9}, .damping = {.is = 0.02}};
+    p->site.wind = (tt_site_wind){.given = true, .basic_speed = {.is = 24}, .exposure = 2, .orography = {.is = 1.1},
+                                  .direction_factor = {.is = 1}, .season_factor = {.is = 1}, .air = {.is = 1.25}};
+}
+
+static void what_was_put_in(void **state)
+{
+    (void)state;
+    fixture f;
+    fixture_open(&f);
+    fill(&f);
+    write_it(&f, NULL);
+    static const char *const order[] = {
+        "What was put in", "Computed by tiptoe ", "from post.yaml. Basis: a basis (first), risk 0, scale 2.",
+        "Wind: basic speed 24 m/s (mean of ten minutes, once in 50 years), terrain II, orography 1.1,",
+        "Site: outdoors, z = 0 lies 900 mm above the ground; damping 0.02",
+        "Bronze: B1 (a bronze), f_y 124 MPa (at 0.5 %), f_u 124 MPa [a table, read]; wall 5 mm (4 mm to "
+        "7 mm); surface 1.15; extra 10 %; castings looked at only.",
+        "Armature: S1 (given in the piece file), f_y 450 MPa, modulus 200 GPa; 1 mm of its wall taken as "
+        "lost to rust.",
+        "The segments, all in mm",
+        "foot-knee 60 x 56 66 x 60 5 (4-7) tube 33.7 x 4 42",
+        "knee-crown none none none bar 20 to 16 none",
+        "fish crown 0.9 kg (0.8 kg to 1 kg) 0.012 m2 1.3",
+        "a mass that is given does not follow the scale, while wind areas and offsets do.",
+        "foot fixed no",
+        "banner variable crown y 400 N none",
+        "rope accidental foot-knee, 0.2 to 0.7 of it z -200 N/m none",
+        "Defaults used", NULL};
+    has_in_order(order);
+    f.piece->scale = 1.0;
+    f.piece->file = "-";
+    f.piece->report = TT_IMPERIAL;
+    write_it(&f, NULL);
+    has_not("follow the scale");
+    has("from standard input. Basis");
+    has("The segments, all in inches");
+    has("foot-knee 2.362 x 2.205 2.598 x 2.362 0.1969 (0.1575-0.2756) tube 1.327 x 0.1575 1.654");
+    f.piece->file = "a\033[2Jb\377";
+    f.piece->segments.at[1].outline = f.piece->segments.at[0].outline;
+    f.piece->segments.at[1].outline_to = f.piece->segments.at[0].outline;
+    f.piece->segments.at[1].solid = true;
+    f.piece->segments.at[1].extra = (tt_given){.is = 0.04, .low = 0.04, .high = 0.12};
+    write_it(&f, NULL);
+    has("from a?[2Jb?. Basis");
+    has("extra from 4 % to 12 %, by segment");
+    has(" solid bar ");
+    fixture_close(&f);
+}
+
+static void what_was_said_of_the_wind(void **state)
+{
+    (void)state;
+    fixture f;
+    fixture_open(&f);
+    write_it(&f, NULL);
+    has("Wind: nothing was said of it, and none was computed.");
+    f.piece->site.wind = (tt_site_wind){.ruled_out = true, .none_because = "a hall stands round it"};
+    write_it(&f, NULL);
+    has("Wind: none, ruled out: a hall stands round it.");
+    f.piece->site.indoors = true;
+    write_it(&f, NULL);
+    has("Wind: none, the piece stands indoors.");
+    f.piece->site = (tt_site){.wind = {.given = true, .basic_speed = {.is = 115 * 0.44704}, .exposure = 'C',
+                                       .orography = {.is = 1}, .directionality = {.is = 0.85}}};
+    f.piece->report = TT_IMPERIAL;
+    f.basis.id = "us";
+    write_it(&f, NULL);
+    has("Wind: basic speed 115 mph (gust of 3 s, strength level), exposure C, orography 1, directionality "
+        "0.85, level with the sea.");
+    fixture_close(&f);
+}
+
+/* No line ends inside "1.5 wind 290", wherever it stands. */
+static int look_for_broken_winds(void *user, const char *bytes, size_t n)
+{
+    size_t *seen = user;
+    for (const char *at = strstr(bytes, "wind"); at && at < bytes + n; at = strstr(at + 4, "wind")) {
+        const bool named = at[4] == ' ' && isdigit((unsigned char)at[5]);
+        const char *next = at + 4;
+        while (*next && isspace((unsigned char)*next)) next++;
+        if (at[4] == '\n') assert_false(isdigit((unsigned char)*next));
+        if (named && at > bytes) assert_true(at[-1] == ' ' || at[-1] == '(');
+        *seen += named;
+    }
+    assert_null(memchr(bytes, 3, n));
+    return 0;
+}
+
+static void winds_are_never_broken(void **state)
+{
+    (void)state;
+    fixture f;
+    fixture_open(&f);
+    f.finding[0].combination = f.together[1].name = "6.10 sup: 1.35 weight + 1.5 wind 290";
+    f.together[2].name = "1 weight + 1 wind 290";
+    f.a.balance.combination = "1.1/0.9 weight + 1.5 wind 290";
+    f.a.sway.together = &f.together[2];
+    for (int width = 60; width < 140; width++) {
+        size_t seen = 0;
+        assert_int_equal(tt_write_text(&f.a, &(tt_text_options){.steps = 1, .width = width},
+                                       look_for_broken_winds, &seen),
+                         TT_OK);
+        assert_int_equal(seen, 5); /* verdict, balance, table, sway, calculation */
+    }
+    fixture_close(&f);
+}
+
 static void steps_when_asked_for(void **state)
 {
     (void)state;
@@ -208,6 +388,12 @@ static void steps_when_asked_for(void **state)
     has("Holds: demand 83.0 MPa, resistance 100 MPa, use 83 %, under B (heavy weight, together).");
     has("assumes: it stands still");
     has("sigma = N/A = 1200/0.002 = 600000 Pa [a book, from memory]");
+    f.direction.steps.list.at = f.step + 1; /* W, of another check in truth */
+    f.direction.steps.list.n = 1;
+    f.direction.area = 0.25;
+    write_it(&f, &(tt_text_options){.steps = 1});
+    has("Wind 90 Pushes with 100 N in all, on 0.250 m2 across it. W = 1.000e-6 m3 [a book, from memory] "
+        "Cautions");
     fixture_close(&f);
 }
 
@@ -352,6 +538,9 @@ int main(void)
                                        cmocka_unit_test(weight_and_centre),
                                        cmocka_unit_test(sway_and_reactions),
                                        cmocka_unit_test(what_is_missing_and_where_values_come_from),
+                                       cmocka_unit_test(what_was_put_in),
+                                       cmocka_unit_test(what_was_said_of_the_wind),
+                                       cmocka_unit_test(winds_are_never_broken),
                                        cmocka_unit_test(steps_when_asked_for),
                                        cmocka_unit_test(cautions_are_always_there),
                                        cmocka_unit_test(never_these_words),

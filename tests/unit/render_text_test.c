@@ -20,8 +20,63 @@ static void words_wrap_and_numbers_keep_their_unit(void **state)
     /* "it moves by 12" would fit 14 columns: the number waits for its unit. */
     assert_string_equal(written(&report, 14, false, &out), "it moves by\n12 mm here\n");
     assert_string_equal(written(&report, 96, false, &out), "it moves by 12 mm here\n");
-    /* A word longer than the line stands alone. */
-    assert_string_equal(written(&report, 3, false, &out), "it\nmoves\nby\n12 mm\nhere\n");
+    /* A word longer than the line is broken, a number with its unit between the two. */
+    assert_string_equal(written(&report, 3, false, &out), "it\nmov\nes\nby\n12\nmm\nher\ne\n");
+    tt_report_clear(&report);
+    tt_text_clear(&out);
+}
+
+static void tied_words_stay_together(void **state)
+{
+    (void)state;
+    tt_report report = {0};
+    tt_text out = {0};
+    tt_report_say(&report, "1.35 weight + 1.5" TT_TIE "wind" TT_TIE "290 (heavy)");
+    /* "1.35 weight + 1.5 wind" is 22 wide, "+ 1.5 wind 290" 14. */
+    assert_string_equal(written(&report, 22, false, &out), "1.35 weight\n+ 1.5 wind 290 (heavy)\n");
+    assert_string_equal(written(&report, 15, false, &out), "1.35 weight\n+ 1.5 wind 290\n(heavy)\n");
+    assert_string_equal(written(&report, 96, false, &out), "1.35 weight + 1.5 wind 290 (heavy)\n");
+    tt_report_clear(&report);
+    tt_text_clear(&out);
+}
+
+/* Characters on the longest line. */
+static size_t widest(const char *text)
+{
+    size_t most = 0;
+    for (const char *at = text; *at;) {
+        const size_t bytes = strcspn(at, "\n"), width = tt_text_width(at, bytes);
+        if (width > most) most = width;
+        at += bytes + (at[bytes] == '\n');
+    }
+    return most;
+}
+
+static void long_words_keep_to_the_width(void **state)
+{
+    (void)state;
+    static const tt_column columns[] = {{"where", TT_LEFT}, {"what", TT_LEFT}, {"use", TT_RIGHT}};
+    char name[301] = {0};
+    for (size_t i = 0; i < 150; i++) memcpy(name + 2 * i, "\303\266", 2);
+    tt_report report = {0};
+    tt_text out = {0};
+    tt_report_heading(&report, 1, name);
+    tt_report_say(&report, name);
+    tt_report_table(&report, columns, 3);
+    tt_report_row(&report, (const char *const[]){name, "strength", "7 %"});
+    tt_report_list(&report, TT_BLOCK_LIST);
+    tt_report_item(&report, name);
+    for (size_t width = 30; width <= 96; width += 11) {
+        const char *text = written(&report, width, false, &out);
+        assert_int_equal(widest(text), width);
+        size_t letters = 0, rest = 0;
+        for (const char *c = text; *c; c++) {
+            letters += *c == '\303' && c[1] == '\266';
+            rest += *c == '\266' && c[-1] != '\303';
+        }
+        assert_int_equal(letters, 4 * 150); /* none is lost, none is cut in two */
+        assert_int_equal(rest, 0);
+    }
     tt_report_clear(&report);
     tt_text_clear(&out);
 }
@@ -93,6 +148,10 @@ static void a_line_of_calculation(void **state)
     assert_string_equal(written(&report, 96, false, &out),
                         "    sigma = N/A = 1200/0.002 = 600000 Pa [a book, 1999, page 3, read]\n"
                         "    q = 0.2500 [a rule, common practice]\n");
+    /* A source goes to the next line whole when it fits there. */
+    assert_string_equal(written(&report, 50, false, &out), "    sigma = N/A = 1200/0.002 = 600000 Pa\n"
+                                                           "        [a book, 1999, page 3, read]\n"
+                                                           "    q = 0.2500 [a rule, common practice]\n");
     tt_report_clear(&report);
     tt_text_clear(&out);
 }
@@ -108,7 +167,7 @@ static void headings_lists_and_the_room_between(void **state)
     tt_report_list(&report, TT_BLOCK_CAUTIONS);
     tt_report_item(&report, "one two");
     tt_report_item(&report, "three");
-    assert_string_equal(written(&report, 6, false, &out),
+    assert_string_equal(written(&report, 7, false, &out),
                         "A\n=\nb\n\nCC\n--\n- one\n  two\n- three\n");
     tt_report_clear(&report);
     tt_text_clear(&out);
@@ -150,6 +209,8 @@ static void a_document_that_is_not_whole_is_refused(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {cmocka_unit_test(words_wrap_and_numbers_keep_their_unit),
+                                       cmocka_unit_test(tied_words_stay_together),
+                                       cmocka_unit_test(long_words_keep_to_the_width),
                                        cmocka_unit_test(bold_only_when_asked),
                                        cmocka_unit_test(columns_align_by_characters),
                                        cmocka_unit_test(a_wide_table_wraps_its_left_columns),
