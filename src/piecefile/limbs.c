@@ -114,12 +114,34 @@ static void add_draft(tt_reader *reader, const tt_node *row, const tt_limb_draft
     }
 }
 
+/* A decimal comma makes one entry more: `-10,5` is two numbers. Where rows of a limb differ, the
+ * fewer of them are asked about. */
+static void ask_about_commas(tt_reader *reader, const tt_node *rows)
+{
+    enum { GIRTH = 5, WIDE_AND_DEEP = 6 };
+    size_t girths = 0, wides = 0;
+    for (size_t i = 0; i < rows->n; i++) {
+        girths += rows->child[i]->n == GIRTH;
+        wides += rows->child[i]->n == WIDE_AND_DEEP;
+    }
+    if (!girths || !wides) return;
+    const size_t odd = wides <= girths ? WIDE_AND_DEEP : GIRTH;
+    for (size_t i = 0; i < rows->n; i++) {
+        if (rows->child[i]->n != odd) continue;
+        tt_tell(reader, TT_WARNING, TT_D_ROW, rows->child[i], rows->child[i]->place,
+                "a decimal comma makes two numbers of one: write -10.5",
+                odd == GIRTH ? "this row has a girth, others of its limb wide and deep"
+                             : "this row has wide and deep, others of its limb a girth");
+    }
+}
+
 static void read_rows(tt_reader *reader, const tt_node *rows, const tt_limb_draft *limb)
 {
     if (rows->kind != TT_SEQUENCE || rows->n < 2) {
         tt_wrong_shape(reader, rows, tt_key_named(&tt_limb_map, "rows"));
         reader->holes = true;
     }
+    if (rows->kind == TT_SEQUENCE) ask_about_commas(reader, rows);
     tt_station before = {0};
     for (size_t i = 0; rows->kind == TT_SEQUENCE && i < rows->n; i++) {
         const tt_station station = read_row(reader, rows->child[i]);

@@ -23,6 +23,10 @@ static bool no_unit(const reading *r, size_t start, tt_quantity *out)
 {
     const char *word = tt_kind_word(r->kind);
     const int length = r->end - start < 40 ? (int)(r->end - start) : 40;
+    if (r->kind == TT_Q_LENGTH)
+        return tt_quantity_fail(out, TT_QUANTITY_NO_UNIT, start, r->end - start,
+                                "write %.*s mm, or say `units: mm` once at the top of the file", length,
+                                r->text + start);
     return tt_quantity_fail(out, TT_QUANTITY_NO_UNIT, start, r->end - start,
                             "%s %s needs its unit: write %.*s %s, or as in %s", tt_article(word),
                             word, length, r->text + start, tt_kind_si(r->kind),

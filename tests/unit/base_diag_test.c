@@ -2,6 +2,7 @@
 #include "assert_close.h"
 #include "base/diags.h"
 
+#include <stdio.h>
 #include <string.h>
 
 static const char text[] = "piece: A\nwall: 6\tkN\r\nnämen: \x1b[31m x\n";
@@ -61,6 +62,35 @@ static void plain_on_a_terminal(void **state)
     tt_diags_free(diags);
 }
 
+/* Bytes that are not UTF-8 (table of RFC 3629, FROM MEMORY) and C1 controls do not reach a terminal. */
+static void only_text_on_a_terminal(void **state)
+{
+    (void)state;
+    static const char *const rows[][2] = {
+        {"n\303\244men", "n\303\244men"},         /* two bytes */
+        {"\342\202\254", "\342\202\254"},         /* three */
+        {"\360\237\220\246!", "\360\237\220\246!"}, /* four */
+        {"a\200b", "a?b"},                         /* a lone continuation */
+        {"a\303", "a?"},                           /* cut off */
+        {"\303(", "?("},
+        {"\300\257", "??"},             /* overlong */
+        {"\340\200\257", "???"},       /* overlong */
+        {"\360\200\200\257", "????"}, /* overlong */
+        {"\355\240\200", "???"},       /* a surrogate */
+        {"\364\220\200\200", "????"}, /* over U+10FFFF */
+        {"\302\233" "2J", "?2J"},       /* U+009B */
+        {"\302\240x", "\302\240x"},   /* U+00A0 */
+        {"\233" "2J", "?2J"},
+        {"\033[2J\177\t", "?[2J?\t"}};
+    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+        char got[100], expected[100];
+        tt_diag_print(&(tt_diag){.file = rows[i][0], .text = "x", .severity = TT_ERROR, .number = 1002}, got,
+                      sizeof got);
+        snprintf(expected, sizeof expected, "%s: error TT1002: x\n", rows[i][1]);
+        assert_string_equal(got, expected);
+    }
+}
+
 /* Every number stands once and has a title and a cure. */
 static void numbers_are_told(void **state)
 {
@@ -83,7 +113,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(sorted_by_place),
         cmocka_unit_test(printed_with_a_caret),
-        cmocka_unit_test(plain_on_a_terminal),
+        cmocka_unit_test(plain_on_a_terminal), cmocka_unit_test(only_text_on_a_terminal),
         cmocka_unit_test(numbers_are_told),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);

@@ -282,7 +282,7 @@ static void what_was_put_in(void **state)
     fill(&f);
     write_it(&f, NULL);
     static const char *const order[] = {
-        "What was put in", "Computed by tiptoe ", "from post.yaml. Basis: a basis (first), risk 0, scale 2.",
+        "What was put in", "Computed by tiptoe ", "from post.yaml. Basis: a basis (first), risk 2, scale 2.",
         "Wind: basic speed 24 m/s (mean of ten minutes, once in 50 years), terrain II, orography 1.1,",
         "Site: outdoors, z = 0 lies 900 mm above the ground; damping 0.02",
         "Bronze: B1 (a bronze), f_y 124 MPa (at 0.5 %), f_u 124 MPa [a table, read]; wall 5 mm (4 mm to "

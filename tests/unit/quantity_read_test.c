@@ -143,7 +143,7 @@ static const bad bads[] = {
     {"5 N m", TT_Q_MOMENT, UNK, 2, 3, "one unit"},
     {"11111111111111111111111111111111111111111 m", LEN, NUM, 0, 41, "too many digits"},
     {"1650", LEN, TT_QUANTITY_NO_UNIT, 0, 4,
-     "a length needs its unit: write 1650 m, or as in 5 mm"},
+     "write 1650 mm, or say `units: mm` once at the top of the file"},
     {"-0.4", TT_Q_FORCE, TT_QUANTITY_NO_UNIT, 0, 4, "write -0.4 N, or as in 0.4 kN"},
     {"1e-9", TT_Q_ANGLE, TT_QUANTITY_NO_UNIT, 0, 4, "an angle needs its unit"},
     {"30 MPA", TT_Q_PRESSURE, UNK, 3, 3, "write MPa"},
