@@ -22,8 +22,8 @@ void tt_text_fill(tt_text *text, char character, size_t width);
 /** The text, "" when empty. */
 const char *tt_text_of(const tt_text *text);
 
-/** Words of a stranger for a terminal: control characters but the tab (C1 among them) and bytes that
- *  are not UTF-8 become '?'. */
+/** Words of a stranger for a terminal: control characters but the tab (C1 among them) and bytes
+ * that are not UTF-8 become '?'. */
 void tt_text_put_plain(tt_text *text, const char *words);
 
 /** Characters (not bytes) of a UTF-8 text of `bytes` bytes. */

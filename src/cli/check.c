@@ -126,7 +126,8 @@ static int refuse(const job *j)
     const tt_output *const both[] = {&j->text, &j->json};
     int code = TT_EXIT_HOLDS;
     for (size_t i = 0; i < 2 && code == TT_EXIT_HOLDS; i++) {
-        code = tt_output_refuse_input(both[i], j->args->operand, j->args->operands, j->io.in, j->io.err);
+        code = tt_output_refuse_input(both[i], j->args->operand, j->args->operands, j->io.in,
+                                      j->io.err);
         if (code == TT_EXIT_HOLDS)
             code = tt_output_refuse(both[i], j->args->given[TT_OPTION_FORCE], j->io.err);
     }

@@ -15,8 +15,7 @@ enum { NUMBER_OPTION = 1501, NUMBER_EXISTS = 1504, NAME_MOST = 4096 };
 /* Does the file begin as our results do? */
 static bool ours(const char *name)
 {
-    static const char *const begins[] = {"tiptoe check: ", "tiptoe stock",
-                                         "{\"schema\": \"tiptoe-"};
+    static const char *const begins[] = {"tiptoe check:", "tiptoe stock", "{\"schema\": \"tiptoe-"};
     char head[64] = {0};
     FILE *file = fopen(name, "rb");
     const size_t n = file ? fread(head, 1, sizeof head - 1, file) : 0;
@@ -42,12 +41,13 @@ int tt_output_refuse(const tt_output *output, bool force, FILE *err)
 static bool same_file(const char *input, FILE *in, const struct stat *output)
 {
     struct stat found;
-    const bool there = tt_is_stream(input) ? fstat(fileno(in), &found) == 0 : stat(input, &found) == 0;
+    const bool there =
+        tt_is_stream(input) ? fstat(fileno(in), &found) == 0 : stat(input, &found) == 0;
     return there && found.st_dev == output->st_dev && found.st_ino == output->st_ino;
 }
 
-int tt_output_refuse_input(const tt_output *output, const char *const *input, size_t inputs, FILE *in,
-                           FILE *err)
+int tt_output_refuse_input(const tt_output *output, const char *const *input, size_t inputs,
+                           FILE *in, FILE *err)
 {
     struct stat found;
     if (!output->name || tt_is_stream(output->name) || stat(output->name, &found) != 0 ||
@@ -155,9 +155,11 @@ static bool write_file(const tt_output *output)
 int tt_output_write(tt_output *output, FILE *err)
 {
     if (!output->name) return TT_EXIT_HOLDS;
-    const bool good = tt_is_stream(output->name) ? write_stream(output, output->stream) : write_file(output);
+    const bool good =
+        tt_is_stream(output->name) ? write_stream(output, output->stream) : write_file(output);
     if (!good && errno != EPIPE) {
-        fprintf(err, "tiptoe: %s: %s: %s\n", tt_is_stream(output->name) ? "standard output" : output->name,
+        fprintf(err, "tiptoe: %s: %s: %s\n",
+                tt_is_stream(output->name) ? "standard output" : output->name,
                 tt_status_text(TT_E_WRITE), strerror(errno));
     }
     return good ? TT_EXIT_HOLDS : TT_EXIT_UNFINISHED;

@@ -78,8 +78,8 @@ void tt_help(tt_verb verb, FILE *out); /* TT_VERBS: of everything */
 bool tt_is_stream(const char *name);
 const char *tt_name_in(const char *name);
 
-/** Reads a file, "-" the stream, but not much more than a piece file may hold; *text is to be freed.
- *  False: errno says why. */
+/** Reads a file, "-" the stream, but not much more than a piece file may hold; *text is to be
+ * freed. False: errno says why. */
 bool tt_file_read(const char *name, FILE *in, char **text, size_t *length);
 
 /** Where a result goes: a stream, or a file that is written beside and renamed. */
@@ -94,8 +94,8 @@ typedef struct {
 /** Complains (2) about a file that exists and is not ours. */
 int tt_output_refuse(const tt_output *output, bool force, FILE *err);
 /** Complains (2) about a file that is one of the inputs by another name or the same. */
-int tt_output_refuse_input(const tt_output *output, const char *const *input, size_t inputs, FILE *in,
-                           FILE *err);
+int tt_output_refuse_input(const tt_output *output, const char *const *input, size_t inputs,
+                           FILE *in, FILE *err);
 int tt_output_sink(void *user, const char *bytes, size_t n); /* a tt_sink; user: the output */
 /** Writes what has gathered; complains (3) when that cannot be done. */
 int tt_output_write(tt_output *output, FILE *err);

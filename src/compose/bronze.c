@@ -44,7 +44,8 @@ static const char *cited(const tt_source *source, tt_report *out)
     tt_text words = {0};
     tt_source_words(&words, source);
     if (words.failed) out->failed = true;
-    const char *text = tt_report_text(out, " [%s, %s]", tt_text_of(&words), tt_mark_word(source->mark));
+    const char *text =
+        tt_report_text(out, " [%s, %s]", tt_text_of(&words), tt_mark_word(source->mark));
     tt_text_clear(&words);
     return text;
 }
@@ -63,19 +64,22 @@ static const char *figures(const tt_metal *metal, tt_unit_system units, tt_repor
         tt_property property;
         const char *words;
         bool own; /* told only of a metal of the file's own */
-    } rows[] = {{TT_P_YIELD, "f_y", false},    {TT_P_ULTIMATE, "f_u", false},
-                {TT_P_DENSITY, "density", true}, {TT_P_YOUNG_LOW, "modulus", true},
-                {TT_P_POISSON, "Poisson's ratio", true}, {TT_P_EXPANSION, "expansion", true}};
+    } rows[] = {{TT_P_YIELD, "f_y", false},
+                {TT_P_ULTIMATE, "f_u", false},
+                {TT_P_DENSITY, "density", true},
+                {TT_P_YOUNG_LOW, "modulus", true},
+                {TT_P_POISSON, "Poisson's ratio", true},
+                {TT_P_EXPANSION, "expansion", true}};
     const char *all = "", *last = "";
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
         const tt_fact *fact = &metal->fact[rows[i].property];
         if (!fact->has || (rows[i].own && fact->source.mark != TT_GIVEN)) continue;
         const char *source = cited(&fact->source, out);
         const bool same = strcmp(source, last) == 0;
-        all = tt_report_text(out, "%s%s, %s %s%s", all, same ? "" : last, rows[i].words,
-                             tt_say_exactly(out, fact->value, tt_property_unit(rows[i].property),
-                                            units, 1),
-                             basis_of(metal, rows[i].property, out));
+        all = tt_report_text(
+            out, "%s%s, %s %s%s", all, same ? "" : last, rows[i].words,
+            tt_say_exactly(out, fact->value, tt_property_unit(rows[i].property), units, 1),
+            basis_of(metal, rows[i].property, out));
         last = source;
     }
     return tt_report_text(out, "%s%s", all, last);
@@ -138,7 +142,8 @@ static span span_of(const tt_piece *piece, field *of)
         if (!here) continue;
         if (!all.any) all.given = *here;
         all.any = true;
-        all.alike &= here->is == all.given.is && here->low == all.given.low && here->high == all.given.high;
+        all.alike &=
+            here->is == all.given.is && here->low == all.given.low && here->high == all.given.high;
         all.given.low = fmin(all.given.low, here->low);
         all.given.high = fmax(all.given.high, here->high);
     }
@@ -179,7 +184,8 @@ void tt_compose_bronze(const tt_assessment *a, tt_report *out)
     for (size_t m = 0; m < piece->metals.n; m++) {
         const tt_metal *metal = &piece->metals.at[m];
         if (metal->kind != TT_CAST || metal == alloy) continue;
-        tt_report_item(out, tt_report_text(out, "Also bronze: %s.", whole(metal, piece->report, out)));
+        tt_report_item(out,
+                       tt_report_text(out, "Also bronze: %s.", whole(metal, piece->report, out)));
     }
 }
 

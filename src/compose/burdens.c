@@ -34,7 +34,8 @@ static void lumps(const tt_assessment *a, tt_report *out)
         const char *const cells[] = {
             lump->name, piece->points.at[lump->at].name,
             tt_say_spread(out, &lump->mass, "kg", piece->report),
-            lump->wind_area > 0.0 ? tt_say_exactly(out, lump->wind_area, "m2", piece->report, 1) : "none",
+            lump->wind_area > 0.0 ? tt_say_exactly(out, lump->wind_area, "m2", piece->report, 1)
+                                  : "none",
             drag(a, lump, out)};
         tt_report_row(out, cells);
     }

@@ -27,8 +27,8 @@ static void input(const tt_assessment *a, tt_report *out)
                                       "Computed by tiptoe " TIPTOE_VERSION
                                       " from %s%s. Basis: %s%s, risk %d, "
                                       "scale %g.",
-                                      file_of(piece, out), digest, a->basis->title,
-                                      edition, piece->risk, piece->scale));
+                                      file_of(piece, out), digest, a->basis->title, edition,
+                                      piece->risk, piece->scale));
     if (piece->sets) tt_report_say(out, "Changed on the command line:");
     if (piece->sets) tt_report_list(out, TT_BLOCK_LIST);
     for (size_t i = 0; i < piece->sets; i++) tt_report_item(out, piece->set[i]);

@@ -1,5 +1,5 @@
-/* compose/reactions.c - what the stands press with on the ground, or on what else holds the piece, for
- * whoever designs it. */
+/* compose/reactions.c - what the stands press with on the ground, or on what else holds the piece,
+ * for whoever designs it. */
 #include "compose/parts.h"
 
 static void row(const tt_assessment *a, size_t stand, tt_level level, tt_report *out)
@@ -35,12 +35,14 @@ void tt_compose_reactions(const tt_assessment *a, tt_report *out)
     const bool ground = stands_on_ground(a->piece);
     tt_report_heading(out, 2, ground ? "Forces on the ground" : "Forces on what holds it");
     tt_report_say(
-        out, tt_report_text(
-                 out,
-                 "For whoever designs %s: what each stand puts on it, moments about the stand's "
-                 "place. Each figure is the worst of all loads together of its level%s and of heavy "
-                 "and light weight, each by itself: they do not all come at once.",
-                 ground ? "the ground" : "what holds the piece", tt_two_models(a) ? ", of both carry models" : ""));
+        out,
+        tt_report_text(
+            out,
+            "For whoever designs %s: what each stand puts on it, moments about the stand's "
+            "place. Each figure is the worst of all loads together of its level%s and of heavy "
+            "and light weight, each by itself: they do not all come at once.",
+            ground ? "the ground" : "what holds the piece",
+            tt_two_models(a) ? ", of both carry models" : ""));
     tt_report_table(out, columns, sizeof columns / sizeof *columns);
     for (size_t s = 0; s < a->piece->stands.n; s++) {
         for (size_t l = 0; l < sizeof levels / sizeof *levels; l++) row(a, s, levels[l], out);

@@ -1,5 +1,5 @@
-/* compose/segments.c - what was put in of the limbs, segment by segment: outlines, wall, armature, and
- * the bore that is left for it. */
+/* compose/segments.c - what was put in of the limbs, segment by segment: outlines, wall, armature,
+ * and the bore that is left for it. */
 #include "compose/parts.h"
 
 #include <math.h>
@@ -30,7 +30,8 @@ static const char *wall(const tt_assessment *a, const tt_segment *segment, tt_re
 {
     if (segment->outline.kind == TT_OUTLINE_NONE) return "none";
     if (segment->solid) return "solid";
-    const char *from = thickness(a, &segment->wall, out), *to = thickness(a, &segment->wall_to, out);
+    const char *from = thickness(a, &segment->wall, out),
+               *to = thickness(a, &segment->wall_to, out);
     return strcmp(from, to) == 0 ? from : tt_report_text(out, "%s to %s", from, to);
 }
 
@@ -95,11 +96,12 @@ void tt_compose_segments(const tt_assessment *a, tt_report *out)
                                         {"last end", TT_LEFT}, {"wall", TT_LEFT},
                                         {"armature", TT_LEFT}, {"bore", TT_RIGHT}};
     const bool alloys = several_alloys(a->piece);
-    tt_report_say(out, tt_report_text(out,
-                                      "The segments, all in %s: outside of the bronze at both ends, "
-                                      "wide x deep; wall, with its spread; armature; and the "
-                                      "narrowest bore inside the wall at its thickest.",
-                                      a->piece->report == TT_METRIC ? "mm" : "inches"));
+    tt_report_say(out,
+                  tt_report_text(out,
+                                 "The segments, all in %s: outside of the bronze at both ends, "
+                                 "wide x deep; wall, with its spread; armature; and the "
+                                 "narrowest bore inside the wall at its thickest.",
+                                 a->piece->report == TT_METRIC ? "mm" : "inches"));
     if (alloys)
         tt_report_table(out, with_alloy, sizeof with_alloy / sizeof *with_alloy);
     else

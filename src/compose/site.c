@@ -1,5 +1,5 @@
-/* compose/site.c - what was put in of the site: its wind, as the basis reads it, and where the piece
- * stands. Items of a list. */
+/* compose/site.c - what was put in of the site: its wind, as the basis reads it, and where the
+ * piece stands. Items of a list. */
 #include "compose/parts.h"
 
 #include <math.h>
@@ -25,8 +25,9 @@ static const char *european(const tt_site_wind *wind, const char *speed, tt_repo
     return tt_report_text(out,
                           "Wind: basic speed %s (mean of ten minutes, once in 50 years), terrain "
                           "%s, orography %s, direction %s, season %s, air %s.",
-                          speed, terrain < 5 ? terrains[terrain] : "none", plain(&wind->orography, out),
-                          plain(&wind->direction_factor, out), plain(&wind->season_factor, out),
+                          speed, terrain < 5 ? terrains[terrain] : "none",
+                          plain(&wind->orography, out), plain(&wind->direction_factor, out),
+                          plain(&wind->season_factor, out),
                           tt_say_exactly(out, wind->air.is, "kg/m3", TT_METRIC, 1));
 }
 

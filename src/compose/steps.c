@@ -1,5 +1,5 @@
-/* compose/steps.c - the lines of calculation of every check, from the worst to the least, and those of
- * the wind that is in the worst. */
+/* compose/steps.c - the lines of calculation of every check, from the worst to the least, and those
+ * of the wind that is in the worst. */
 #include "compose/parts.h"
 
 #include <math.h>
@@ -16,7 +16,8 @@ static void assumptions(const tt_finding *finding, tt_report *out)
 static void calculation(const tt_assessment *a, const tt_finding *finding, tt_report *out)
 {
     const char *loads = tt_say_loads(out, a, finding);
-    tt_report_heading(out, 3, tt_report_text(out, "%s, %s", finding->where, tt_say_judged(out, finding)));
+    tt_report_heading(out, 3,
+                      tt_report_text(out, "%s, %s", finding->where, tt_say_judged(out, finding)));
     tt_report_say(out,
                   tt_report_text(out, "%s: demand %s, resistance %s, use %s%s%s.",
                                  finding->holds ? "Holds" : "Falls short",
@@ -60,9 +61,10 @@ static void wind(const tt_assessment *a, tt_report *out)
     if (!worst) return;
     const tt_unit_system units = a->piece->report;
     tt_report_heading(out, 3, tt_report_text(out, "Wind %.0f", worst->direction));
-    tt_report_say(out, tt_report_text(out, "Pushes with %s in all, on %s across it.",
-                                      tt_say(out, hypot(worst->force.x, worst->force.y), "N", units),
-                                      tt_say(out, worst->area, "m2", units)));
+    tt_report_say(out,
+                  tt_report_text(out, "Pushes with %s in all, on %s across it.",
+                                 tt_say(out, hypot(worst->force.x, worst->force.y), "N", units),
+                                 tt_say(out, worst->area, "m2", units)));
     if (worst->steps.list.n) tt_report_steps(out, worst->steps.list.at, worst->steps.list.n);
 }
 

@@ -73,8 +73,9 @@ static void swings(const tt_assessment *a, tt_report *out)
     for (size_t i = 0; i < both[soft].n && i < TOLD; i++)
         told += say_mode(a, &both[soft], i, i == 0, out);
     if (told > 1) {
-        tt_report_run(out, false, " Each share is along the direction in which that way of swinging "
-                                  "carries most: they do not add up.");
+        tt_report_run(out, false,
+                      " Each share is along the direction in which that way of swinging "
+                      "carries most: they do not add up.");
     }
     if (!two) return;
     tt_report_run(out, false,

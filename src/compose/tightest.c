@@ -30,7 +30,8 @@ void tt_compose_tightest(const tt_assessment *a, tt_report *out)
     tt_report_table(out, columns, sizeof columns / sizeof *columns);
     for (size_t i = 0; i < n && i < TIGHTEST; i++) {
         const tt_finding *finding = &a->findings.list.at[order[i]];
-        const char *const row[] = {finding->where, tt_say_judged(out, finding), tt_say_loads(out, a, finding),
+        const char *const row[] = {finding->where, tt_say_judged(out, finding),
+                                   tt_say_loads(out, a, finding),
                                    tt_say_use(out, finding, a->piece->limits.use.is),
                                    tt_say_margin(out, finding)};
         tt_report_row(out, row);

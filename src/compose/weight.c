@@ -35,7 +35,8 @@ static bool lumps_spread(const tt_piece *piece)
 /* ", by the spread of the bronze 50 kg to 80 kg"; nothing where there is none. */
 static const char *spread(const tt_assessment *a, tt_report *out)
 {
-    const double light = tt_model_mass(a->model, TT_LIGHT), heavy = tt_model_mass(a->model, TT_HEAVY);
+    const double light = tt_model_mass(a->model, TT_LIGHT),
+                 heavy = tt_model_mass(a->model, TT_HEAVY);
     if (heavy - light <= 1e-9 * heavy) return "";
     return tt_report_text(out, ", by the spread of %s %s to %s",
                           lumps_spread(a->piece) ? "bronze and lumps" : "the bronze",

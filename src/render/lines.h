@@ -16,7 +16,8 @@ size_t tt_line_width(const char *text, size_t bytes);
  *  word behind it; a word that is longer than a line is broken. */
 size_t tt_line_fit(const char *text, size_t width, const char **next);
 
-/** Writes bytes of a line: any blank or tie as one space, marks as escape sequences or not at all. */
+/** Writes bytes of a line: any blank or tie as one space, marks as escape sequences or not at all.
+ */
 void tt_line_write(tt_text *out, const char *text, size_t bytes, const tt_text_style *style);
 
 /** A wrapped text; the first line starts with `lead`, the others with `indent` blanks, no fewer. */

@@ -14,7 +14,8 @@ static void put_runs(tt_text *line, const tt_block *block)
     }
 }
 
-static void heading(tt_text *out, const tt_block *block, const char *line, const tt_text_style *style)
+static void heading(tt_text *out, const tt_block *block, const char *line,
+                    const tt_text_style *style)
 {
     const size_t width = tt_line_width(line, strlen(line));
     tt_lines_write(out, line, "", 0, style);

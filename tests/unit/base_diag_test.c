@@ -62,6 +62,20 @@ static void plain_on_a_terminal(void **state)
     tt_diags_free(diags);
 }
 
+/* Of a line without end only the beginning is shown, and only where the place is in it. */
+static void long_lines_are_cut(void **state)
+{
+    (void)state;
+    static char line[100001], got[2000];
+    memset(line, 'a', sizeof line - 1);
+    tt_diag diag = {.text = "x", .shown = line, .place = {1, 3, 1}, .severity = TT_ERROR, .number = 1002};
+    assert_true(tt_diag_print(&diag, got, sizeof got) < sizeof got);
+    assert_non_null(strstr(got, "\n        |   ^\n"));
+    diag.place.column = 60000;
+    assert_true(tt_diag_print(&diag, got, sizeof got) < 100);
+    assert_null(strstr(got, "aaa"));
+}
+
 /* Bytes that are not UTF-8 (table of RFC 3629, FROM MEMORY) and C1 controls do not reach a terminal. */
 static void only_text_on_a_terminal(void **state)
 {
@@ -114,6 +128,7 @@ int main(void)
         cmocka_unit_test(sorted_by_place),
         cmocka_unit_test(printed_with_a_caret),
         cmocka_unit_test(plain_on_a_terminal), cmocka_unit_test(only_text_on_a_terminal),
+        cmocka_unit_test(long_lines_are_cut),
         cmocka_unit_test(numbers_are_told),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);

@@ -202,7 +202,8 @@ static void sway_and_reactions(void **state)
     f.a.solution.modes[TT_ALONE].at = two;
     f.a.solution.modes[TT_ALONE].n = 2;
     write_it(&f, NULL);
-    has("It sways sideways 2.1 times a second, carrying 30 % of the weight. Each share is along the "
+    has("It sways sideways 2.1 times a second, carrying 30 % of the weight. Each share is along "
+        "the "
         "direction in which that way of swinging carries most: they do not add up. In the stiffer");
     f.a.sway.move = 0; /* nothing moves: nothing to tell of it */
     write_it(&f, NULL);
@@ -247,7 +248,8 @@ static void fill(fixture *f)
     const tt_source own = {.document = "given in the piece file", .mark = TT_GIVEN};
     tt_metal bronze = {.name = "B1", .title = "a bronze", .form = "", .yield_basis = "at 0.5 %"};
     bronze.fact[TT_P_YIELD] = bronze.fact[TT_P_ULTIMATE] = (tt_fact){124e6, table, true};
-    tt_metal steel = {.name = "S1", .title = "given in the piece file", .form = "", .kind = TT_STEEL};
+    tt_metal steel = {
+        .name = "S1", .title = "given in the piece file", .form = "", .kind = TT_STEEL};
     steel.fact[TT_P_YIELD] = (tt_fact){450e6, own, true};
     steel.fact[TT_P_YOUNG_LOW] = (tt_fact){200e9, own, true};
     assert_true(tt_list_push(&p->metals, bronze) && tt_list_push(&p->metals, steel));
@@ -257,21 +259,44 @@ static void fill(fixture *f)
     s[0].wall = s[0].wall_to = (tt_given){.is = 0.005, .low = 0.004, .high = 0.007};
     s[0].surface = (tt_given){.is = 1.15, .low = 1.15, .high = 1.15};
     s[0].extra = (tt_given){.is = 0.1, .low = 0.1, .high = 0.1};
-    s[0].armature = (tt_member){.form = TT_MEMBER_TUBE, .od = 0.0337, .wall = 0.004, .od_to = 0.0337,
-                                .wall_to = 0.004, .metal = 1, .loss = 0.001};
-    s[1].armature = (tt_member){.form = TT_MEMBER_BAR, .od = 0.02, .wall = 0.01, .od_to = 0.016,
-                                .wall_to = 0.008, .metal = 1};
+    s[0].armature = (tt_member){.form = TT_MEMBER_TUBE,
+                                .od = 0.0337,
+                                .wall = 0.004,
+                                .od_to = 0.0337,
+                                .wall_to = 0.004,
+                                .metal = 1,
+                                .loss = 0.001};
+    s[1].armature = (tt_member){.form = TT_MEMBER_BAR,
+                                .od = 0.02,
+                                .wall = 0.01,
+                                .od_to = 0.016,
+                                .wall_to = 0.008,
+                                .metal = 1};
     f->cuts[1].bore = 0.042;
     f->cuts[2].bore = f->cuts[3].bore = 0;
-    assert_true(tt_list_push(&p->lumps, (tt_lump){.name = "fish", .at = F_CROWN, .wind_area = 0.012,
-                                                  .drag = 1.3, .mass = {.is = 0.9, .low = 0.8, .high = 1}}));
-    assert_true(tt_list_push(&p->loads, (tt_own_load){.name = "banner", .kind = TT_LOAD_VARIABLE,
-                                                      .at = F_CROWN, .along = TT_NONE, .force = {0, 400, 0}}));
-    assert_true(tt_list_push(&p->loads, (tt_own_load){.name = "rope", .kind = TT_LOAD_ACCIDENTAL,
-                                                      .at = TT_NONE, .line = {0, 0, -200}, .between = {0.2, 0.7}}));
+    assert_true(tt_list_push(&p->lumps, (tt_lump){.name = "fish",
+                                                  .at = F_CROWN,
+                                                  .wind_area = 0.012,
+                                                  .drag = 1.3,
+                                                  .mass = {.is = 0.9, .low = 0.8, .high = 1}}));
+    assert_true(tt_list_push(&p->loads, (tt_own_load){.name = "banner",
+                                                      .kind = TT_LOAD_VARIABLE,
+                                                      .at = F_CROWN,
+                                                      .along = TT_NONE,
+                                                      .force = {0, 400, 0}}));
+    assert_true(tt_list_push(&p->loads, (tt_own_load){.name = "rope",
+                                                      .kind = TT_LOAD_ACCIDENTAL,
+                                                      .at = TT_NONE,
+                                                      .line = {0, 0, -200},
+                                                      .between = {0.2, 0.7}}));
     p->site = (tt_site){.base_height = {.is = 0.9}, .damping = {.is = 0.02}};
-    p->site.wind = (tt_site_wind){.given = true, .basic_speed = {.is = 24}, .exposure = 2, .orography = {.is = 1.1},
-                                  .direction_factor = {.is = 1}, .season_factor = {.is = 1}, .air = {.is = 1.25}};
+    p->site.wind = (tt_site_wind){.given = true,
+                                  .basic_speed = {.is = 24},
+                                  .exposure = 2,
+                                  .orography = {.is = 1.1},
+                                  .direction_factor = {.is = 1},
+                                  .season_factor = {.is = 1},
+                                  .air = {.is = 1.25}};
 }
 
 static void what_was_put_in(void **state)
@@ -282,12 +307,17 @@ static void what_was_put_in(void **state)
     fill(&f);
     write_it(&f, NULL);
     static const char *const order[] = {
-        "What was put in", "Computed by tiptoe ", "from post.yaml. Basis: a basis (first), risk 2, scale 2.",
-        "Wind: basic speed 24 m/s (mean of ten minutes, once in 50 years), terrain II, orography 1.1,",
+        "What was put in",
+        "Computed by tiptoe ",
+        "from post.yaml. Basis: a basis (first), risk 2, scale 2.",
+        "Wind: basic speed 24 m/s (mean of ten minutes, once in 50 years), terrain II, orography "
+        "1.1,",
         "Site: outdoors, z = 0 lies 900 mm above the ground; damping 0.02",
-        "Bronze: B1 (a bronze), f_y 124 MPa (at 0.5 %), f_u 124 MPa [a table, read]; wall 5 mm (4 mm to "
+        "Bronze: B1 (a bronze), f_y 124 MPa (at 0.5 %), f_u 124 MPa [a table, read]; wall 5 mm (4 "
+        "mm to "
         "7 mm); surface 1.15; extra 10 %; castings looked at only.",
-        "Armature: S1 (given in the piece file), f_y 450 MPa, modulus 200 GPa; 1 mm of its wall taken as "
+        "Armature: S1 (given in the piece file), f_y 450 MPa, modulus 200 GPa; 1 mm of its wall "
+        "taken as "
         "lost to rust.",
         "The segments, all in mm",
         "foot-knee 60 x 56 66 x 60 5 (4-7) tube 33.7 x 4 42",
@@ -297,7 +327,8 @@ static void what_was_put_in(void **state)
         "foot fixed no",
         "banner variable crown y 400 N none",
         "rope accidental foot-knee, 0.2 to 0.7 of it z -200 N/m none",
-        "Defaults used", NULL};
+        "Defaults used",
+        NULL};
     has_in_order(order);
     f.piece->scale = 1.0;
     f.piece->file = "-";
@@ -326,18 +357,23 @@ static void what_was_said_of_the_wind(void **state)
     fixture_open(&f);
     write_it(&f, NULL);
     has("Wind: nothing was said of it, and none was computed.");
-    f.piece->site.wind = (tt_site_wind){.ruled_out = true, .none_because = "a hall stands round it"};
+    f.piece->site.wind =
+        (tt_site_wind){.ruled_out = true, .none_because = "a hall stands round it"};
     write_it(&f, NULL);
     has("Wind: none, ruled out: a hall stands round it.");
     f.piece->site.indoors = true;
     write_it(&f, NULL);
     has("Wind: none, the piece stands indoors.");
-    f.piece->site = (tt_site){.wind = {.given = true, .basic_speed = {.is = 115 * 0.44704}, .exposure = 'C',
-                                       .orography = {.is = 1}, .directionality = {.is = 0.85}}};
+    f.piece->site = (tt_site){.wind = {.given = true,
+                                       .basic_speed = {.is = 115 * 0.44704},
+                                       .exposure = 'C',
+                                       .orography = {.is = 1},
+                                       .directionality = {.is = 0.85}}};
     f.piece->report = TT_IMPERIAL;
     f.basis.id = "us";
     write_it(&f, NULL);
-    has("Wind: basic speed 115 mph (gust of 3 s, strength level), exposure C, orography 1, directionality "
+    has("Wind: basic speed 115 mph (gust of 3 s, strength level), exposure C, orography 1, "
+        "directionality "
         "0.85, level with the sea.");
     fixture_close(&f);
 }
@@ -346,7 +382,8 @@ static void what_was_said_of_the_wind(void **state)
 static int look_for_broken_winds(void *user, const char *bytes, size_t n)
 {
     size_t *seen = user;
-    for (const char *at = strstr(bytes, "wind"); at && at < bytes + n; at = strstr(at + 4, "wind")) {
+    for (const char *at = strstr(bytes, "wind"); at && at < bytes + n;
+         at = strstr(at + 4, "wind")) {
         const bool named = at[4] == ' ' && isdigit((unsigned char)at[5]);
         const char *next = at + 4;
         while (*next && isspace((unsigned char)*next)) next++;
@@ -392,7 +429,8 @@ static void steps_when_asked_for(void **state)
     f.direction.steps.list.n = 1;
     f.direction.area = 0.25;
     write_it(&f, &(tt_text_options){.steps = 1});
-    has("Wind 90 Pushes with 100 N in all, on 0.250 m2 across it. W = 1.000e-6 m3 [a book, from memory] "
+    has("Wind 90 Pushes with 100 N in all, on 0.250 m2 across it. W = 1.000e-6 m3 [a book, from "
+        "memory] "
         "Cautions");
     fixture_close(&f);
 }

@@ -34,7 +34,8 @@ static void tied_words_stay_together(void **state)
     tt_report_say(&report, "1.35 weight + 1.5" TT_TIE "wind" TT_TIE "290 (heavy)");
     /* "1.35 weight + 1.5 wind" is 22 wide, "+ 1.5 wind 290" 14. */
     assert_string_equal(written(&report, 22, false, &out), "1.35 weight\n+ 1.5 wind 290 (heavy)\n");
-    assert_string_equal(written(&report, 15, false, &out), "1.35 weight\n+ 1.5 wind 290\n(heavy)\n");
+    assert_string_equal(written(&report, 15, false, &out),
+                        "1.35 weight\n+ 1.5 wind 290\n(heavy)\n");
     assert_string_equal(written(&report, 96, false, &out), "1.35 weight + 1.5 wind 290 (heavy)\n");
     tt_report_clear(&report);
     tt_text_clear(&out);
@@ -149,9 +150,10 @@ static void a_line_of_calculation(void **state)
                         "    sigma = N/A = 1200/0.002 = 600000 Pa [a book, 1999, page 3, read]\n"
                         "    q = 0.2500 [a rule, common practice]\n");
     /* A source goes to the next line whole when it fits there. */
-    assert_string_equal(written(&report, 50, false, &out), "    sigma = N/A = 1200/0.002 = 600000 Pa\n"
-                                                           "        [a book, 1999, page 3, read]\n"
-                                                           "    q = 0.2500 [a rule, common practice]\n");
+    assert_string_equal(written(&report, 50, false, &out),
+                        "    sigma = N/A = 1200/0.002 = 600000 Pa\n"
+                        "        [a book, 1999, page 3, read]\n"
+                        "    q = 0.2500 [a rule, common practice]\n");
     tt_report_clear(&report);
     tt_text_clear(&out);
 }
