@@ -114,8 +114,24 @@ static void add_draft(tt_reader *reader, const tt_node *row, const tt_limb_draft
     }
 }
 
-/* A decimal comma makes one entry more: `-10,5` is two numbers. Where rows of a limb differ, the
- * fewer of them are asked about. */
+static bool digits_only(const char *text)
+{
+    return text && text[0] && strspn(text, "0123456789") == strlen(text);
+}
+
+/* Could two neighbours among x, y, z be one number written with a comma: `-10,5`? */
+static bool comma_like(const tt_node *row)
+{
+    for (size_t i = 1; i + 1 < 4; i++) {
+        const char *whole = row->child[i]->text, *part = row->child[i + 1]->text;
+        if (!whole || !digits_only(part) || strlen(part) > 2 || strcmp(part, "0") == 0) continue;
+        if (digits_only(whole[0] == '-' ? whole + 1 : whole)) return true;
+    }
+    return false;
+}
+
+/* A decimal comma makes one entry more, wide and deep of a girth: asked about where such a row
+ * stands among girths. */
 static void ask_about_commas(tt_reader *reader, const tt_node *rows)
 {
     enum { GIRTH = 5, WIDE_AND_DEEP = 6 };
@@ -124,14 +140,11 @@ static void ask_about_commas(tt_reader *reader, const tt_node *rows)
         girths += rows->child[i]->n == GIRTH;
         wides += rows->child[i]->n == WIDE_AND_DEEP;
     }
-    if (!girths || !wides) return;
-    const size_t odd = wides <= girths ? WIDE_AND_DEEP : GIRTH;
-    for (size_t i = 0; i < rows->n; i++) {
-        if (rows->child[i]->n != odd) continue;
+    for (size_t i = 0; i < rows->n && wides <= girths; i++) {
+        if (rows->child[i]->n != WIDE_AND_DEEP || !comma_like(rows->child[i])) continue;
         tt_tell(reader, TT_WARNING, TT_D_ROW, rows->child[i], rows->child[i]->place,
                 "a decimal comma makes two numbers of one: write -10.5",
-                odd == GIRTH ? "this row has a girth, others of its limb wide and deep"
-                             : "this row has wide and deep, others of its limb a girth");
+                "this row has wide and deep, others of its limb a girth: is a comma meant as a point?");
     }
 }
 
