@@ -32,11 +32,11 @@ static bool number(const char *word, const char *end)
     return strspn(word, "+-0123456789." TT_BOLD_ON TT_BOLD_OFF) >= (size_t)(end - word);
 }
 
-/* The end of the word at `at`; a number takes the word behind it along. */
+/* The end of the word at `at`; a number takes the word behind it along, but no bracket. */
 static const char *unit_end(const char *at)
 {
     const char *end = word_end(at);
-    while (end > at && number(at, end) && *blanks_end(end)) {
+    while (end > at && number(at, end) && *blanks_end(end) && *blanks_end(end) != '[') {
         at = blanks_end(end);
         end = word_end(at);
     }

@@ -154,6 +154,9 @@ static void a_line_of_calculation(void **state)
                         "    sigma = N/A = 1200/0.002 = 600000 Pa\n"
                         "        [a book, 1999, page 3, read]\n"
                         "    q = 0.2500 [a rule, common practice]\n");
+    /* A bracket is no unit: the number does not wait for it. */
+    assert_non_null(strstr(written(&report, 37, false, &out),
+                           "    q = 0.2500\n        [a rule, common practice]\n"));
     tt_report_clear(&report);
     tt_text_clear(&out);
 }
