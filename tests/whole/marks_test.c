@@ -60,12 +60,41 @@ static void leaded_seam(void **state)
     house_close(&h);
 }
 
+static size_t warnings_of(const char *row)
+{
+    char text[400];
+    snprintf(text, sizeof text,
+             "piece: Leg\nunits: mm\nbronze: {alloy: C87300, wall: 4}\n"
+             "limbs: {leg: [[toe, 0, 0, 0, 150], %s, [hip, 0, 0, 900, 160]]}\n"
+             "stands: [{at: toe, held: fixed}]\n", row);
+    tt_diags *diags = tt_diags_new(0);
+    tt_piece *piece = NULL;
+    assert_int_equal(tt_piece_read("leg.yaml", text, strlen(text), NULL, diags, &piece), TT_OK);
+    size_t asked = 0;
+    for (size_t i = 0; i < tt_diags_count(diags); i++) {
+        asked += tt_diags_at(diags, i)->number == 1305 && tt_diags_at(diags, i)->severity == TT_WARNING;
+    }
+    tt_piece_free(piece);
+    tt_diags_free(diags);
+    return asked;
+}
+
+/* A comma for a point makes a girth row look like one of wide and deep: it is asked about. */
+static void comma_in_a_row(void **state)
+{
+    (void)state;
+    assert_int_equal(warnings_of("[knee, -10,5, 0, 500, 170]"), 1);
+    assert_int_equal(warnings_of("[knee, -10, 500, 0, 170]") + warnings_of("[knee, 0, 40, 500, 170]"), 0);
+    assert_int_equal(warnings_of("[knee, -10.5, 0, 500, 170, 160]"), 0);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(seams),
         cmocka_unit_test(necks),
         cmocka_unit_test(leaded_seam),
+        cmocka_unit_test(comma_in_a_row),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
