@@ -20,18 +20,18 @@ typedef struct {
 
 /** The wind of one direction, for the report. */
 typedef struct {
-    double direction;  /* degrees */
-    double gust;       /* cs cd or G */
-    double frequency;  /* Hz used, 0 where no mode moves this way (rigid) */
+    double direction;              /* degrees */
+    double gust;                   /* cs cd or G */
+    double frequency;              /* Hz used, 0 where no mode moves this way (rigid) */
     double height, breadth, depth; /* m, of the body */
-    tt_vec3 force;     /* N, sum */
-    double area;       /* m2, sum across the wind */
-    tt_steps steps;    /* pressure at the top and the gust factor */
+    tt_vec3 force;                 /* N, sum */
+    double area;                   /* m2, sum across the wind */
+    tt_steps steps;                /* pressure at the top and the gust factor */
 } tt_wind_direction;
 
 typedef struct {
     tt_pool pool;
-    TT_LIST(tt_case) cases; /* 0..TT_PATTERNS-1 are the weights: nominal, heavy, light */
+    TT_LIST(tt_case) cases;  /* 0..TT_PATTERNS-1 are the weights: nominal, heavy, light */
     tt_wind_direction *wind; /* [36] or NULL */
     size_t winds;
     tt_wind_site wind_site;
@@ -44,7 +44,8 @@ tt_status tt_actions_weight(const tt_model *model, tt_actions *actions);
 tt_status tt_actions_own(const tt_model *model, tt_actions *actions);
 
 /** Wind from 0 to 350 degrees with the modes of the softer carry model (nominal weight; brought to
- *  the heavy weight by Rayleigh's quotient on the same shape). Nothing when indoors or ruled out. */
+ *  the heavy weight by Rayleigh's quotient on the same shape). Nothing when indoors or ruled out.
+ */
 tt_status tt_actions_wind(const tt_model *model, const tt_basis *basis, const tt_modes *modes,
                           tt_actions *actions);
 

@@ -8,10 +8,13 @@ bool tt_case_add(const tt_model *model, tt_actions *actions, const char *name, t
     arrays->line = tt_pool_take(&actions->pool, strips, sizeof *arrays->line);
     arrays->node = tt_pool_take(&actions->pool, model->nodes, sizeof *arrays->node);
     if (!arrays->line || !arrays->node || !name) return false;
-    const tt_case added = {.name = name, .kind = kind, .load = load, .direction = direction,
-                           .against = TT_NONE,
-                           .on = {.line_force = arrays->line,
-                                  .node = (const double(*)[TT_SIX])arrays->node}};
+    const tt_case added = {
+        .name = name,
+        .kind = kind,
+        .load = load,
+        .direction = direction,
+        .against = TT_NONE,
+        .on = {.line_force = arrays->line, .node = (const double(*)[TT_SIX])arrays->node}};
     return tt_list_push(&actions->cases, added);
 }
 

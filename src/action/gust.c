@@ -33,7 +33,9 @@ static double extent_of_outlines(const tt_model *model, tt_vec3 way)
         const tt_strip *strip = &model->strips[i];
         const double y = tt_dot(strip->axes.y, way), z = tt_dot(strip->axes.z, way);
         const double across = sqrt(y * y + z * z), at = tt_dot(strip->at, way);
-        const double half = across > 0.0 ? across * tt_outline_width(&strip->outline, y / across, z / across) / 2.0 : 0.0;
+        const double half =
+            across > 0.0 ? across * tt_outline_width(&strip->outline, y / across, z / across) / 2.0
+                         : 0.0;
         widen(&all, at - half, at + half);
     }
     return all.most - all.least;
@@ -82,9 +84,11 @@ double tt_mode_heavy_frequency(const tt_model *model, const tt_mode *mode)
     return heavy > 0.0 ? mode->frequency * sqrt(nominal / heavy) : mode->frequency;
 }
 
-/* ---- which modes the wind shakes ---------------------------------------------------------------- */
+/* ---- which modes the wind shakes ----------------------------------------------------------------
+ */
 
-tt_status tt_gale_of(const tt_model *model, const tt_basis *basis, const tt_modes *modes, tt_pool *pool, tt_gale *g)
+tt_status tt_gale_of(const tt_model *model, const tt_basis *basis, const tt_modes *modes,
+                     tt_pool *pool, tt_gale *g)
 {
     const size_t strips = model->bars.n * TT_BAR_POINTS, lumps = model->piece->lumps.n;
     *g = (tt_gale){.model = model, .basis = basis, .modes = modes, .parts = strips + lumps};
@@ -96,11 +100,13 @@ tt_status tt_gale_of(const tt_model *model, const tt_basis *basis, const tt_mode
     for (size_t k = 0; k < modes->n; k++) {
         tt_vec3 *move = &g->move[k * g->parts];
         for (size_t i = 0; i < strips; i++) move[i] = tt_strip_move(model, &modes->at[k], i);
-        for (size_t i = 0; i < lumps; i++) move[strips + i] = lump_move(&model->piece->lumps.at[i], &modes->at[k]);
+        for (size_t i = 0; i < lumps; i++)
+            move[strips + i] = lump_move(&model->piece->lumps.at[i], &modes->at[k]);
         g->frequency[k] = tt_mode_heavy_frequency(model, &modes->at[k]);
     }
     for (size_t i = 0; i < strips; i++) {
-        g->mass[i] = (model->strips[i].bronze[TT_HEAVY] + model->strips[i].armature) * model->strips[i].length;
+        g->mass[i] = (model->strips[i].bronze[TT_HEAVY] + model->strips[i].armature) *
+                     model->strips[i].length;
     }
     for (size_t i = 0; i < lumps; i++) g->mass[strips + i] = model->piece->lumps.at[i].mass.high;
     return TT_OK;
@@ -110,7 +116,8 @@ tt_status tt_gale_of(const tt_model *model, const tt_basis *basis, const tt_mode
 static void set_sail(tt_gale *g, const tt_wind_cut *on)
 {
     const size_t lumps = g->model->piece->lumps.n, strips = g->parts - lumps;
-    for (size_t i = 0; i < strips; i++) g->sail[i] = on[i].drag * on[i].width * on[i].sine * g->model->strips[i].length;
+    for (size_t i = 0; i < strips; i++)
+        g->sail[i] = on[i].drag * on[i].width * on[i].sine * g->model->strips[i].length;
     for (size_t i = 0; i < lumps; i++) {
         const tt_lump *lump = &g->model->piece->lumps.at[i];
         g->sail[strips + i] = tt_wind_lump_drag(g->basis, lump) * lump->wind_area;
@@ -119,12 +126,12 @@ static void set_sail(tt_gale *g, const tt_wind_cut *on)
 
 /* Sums over strips and lumps of one way of swinging: phi its movement, w the wind. */
 typedef struct {
-    double mass;    /* sum of m phi^2, kg */
-    double along;   /* sum of m phi.w */
-    double all;     /* sum of m */
-    double drag;    /* sum of cf A (phi.w)^2, m2 */
-    double pushed;  /* sum of cf A phi.w */
-    double sail;    /* sum of cf A */
+    double mass;   /* sum of m phi^2, kg */
+    double along;  /* sum of m phi.w */
+    double all;    /* sum of m */
+    double drag;   /* sum of cf A (phi.w)^2, m2 */
+    double pushed; /* sum of cf A phi.w */
+    double sail;   /* sum of cf A */
 } swing;
 
 /* Of modes first .. last - 1 together, each by its weight. */
@@ -133,7 +140,8 @@ static swing swing_of(const tt_gale *g, size_t first, size_t last, const double 
     swing sum = {0};
     for (size_t i = 0; i < g->parts; i++) {
         tt_vec3 move = {0, 0, 0};
-        for (size_t k = first; k < last; k++) move = tt_add(move, tt_scale(g->move[k * g->parts + i], weight[k - first]));
+        for (size_t k = first; k < last; k++)
+            move = tt_add(move, tt_scale(g->move[k * g->parts + i], weight[k - first]));
         const double with = tt_dot(move, w);
         sum.mass += g->mass[i] * tt_dot(move, move);
         sum.along += g->mass[i] * with;
@@ -163,7 +171,9 @@ static size_t alike(const tt_gale *g, size_t first, double *weight, tt_vec3 w)
 {
     size_t last = first + 1;
     const double one = 1.0;
-    while (last < g->modes->n && last - first < ALIKE && g->modes->at[last].frequency <= 1.02 * g->modes->at[first].frequency) last++;
+    while (last < g->modes->n && last - first < ALIKE &&
+           g->modes->at[last].frequency <= 1.02 * g->modes->at[first].frequency)
+        last++;
     weight[0] = 1.0;
     for (size_t k = first; last - first > 1 && k < last; k++) {
         const swing own = swing_of(g, k, k + 1, &one, w);
@@ -172,14 +182,18 @@ static size_t alike(const tt_gale *g, size_t first, double *weight, tt_vec3 w)
     return last;
 }
 
-static double gust_in(const tt_gale *g, const tt_wind_site *site, tt_wind_direction *report, double frequency,
-                      const swing *sum, tt_steps *steps)
+static double gust_in(const tt_gale *g, const tt_wind_site *site, tt_wind_direction *report,
+                      double frequency, const swing *sum, tt_steps *steps)
 {
     const tt_site *at = &g->model->piece->site;
-    const tt_wind_body body = {.height = report->height, .base_height = at->base_height.is,
-                               .breadth = report->breadth, .depth = report->depth,
-                               .frequency = frequency, .log_decrement = at->damping.is,
-                               .drag_area_modal = sum->drag, .mass_modal = sum->mass};
+    const tt_wind_body body = {.height = report->height,
+                               .base_height = at->base_height.is,
+                               .breadth = report->breadth,
+                               .depth = report->depth,
+                               .frequency = frequency,
+                               .log_decrement = at->damping.is,
+                               .drag_area_modal = sum->drag,
+                               .mass_modal = sum->mass};
     return g->basis->gust(site, &body, steps);
 }
 
@@ -195,7 +209,8 @@ static double sail_area(const tt_model *model, const tt_wind_cut *on)
 
 /* The largest gust factor of the ways of swinging that the wind shakes; none of them: that of the
  * first mode; no mode: as a rigid body. */
-static void find_gust(const tt_gale *g, const tt_wind_site *site, tt_vec3 w, tt_wind_direction *report)
+static void find_gust(const tt_gale *g, const tt_wind_site *site, tt_vec3 w,
+                      tt_wind_direction *report)
 {
     const double one = 1.0;
     swing worst = {0};
@@ -206,7 +221,8 @@ static void find_gust(const tt_gale *g, const tt_wind_site *site, tt_vec3 w, tt_
         double weight[ALIKE];
         const size_t last = alike(g, first, weight, w);
         const swing sum = swing_of(g, first, last, weight, w);
-        const double gust = shaken(&sum) ? gust_in(g, site, report, g->frequency[first], &sum, NULL) : 0.0;
+        const double gust =
+            shaken(&sum) ? gust_in(g, site, report, g->frequency[first], &sum, NULL) : 0.0;
         if (gust > most) {
             most = gust;
             worst = sum;
@@ -225,6 +241,7 @@ void tt_wind_gust(tt_gale *g, const tt_wind_site *site, tt_vec3 wind, const tt_w
     report->area = sail_area(g->model, on);
     report->breadth = report->height > 0.0 ? report->area / report->height : 0.0;
     report->depth = fmax(extent_of_places(g->model, wind), extent_of_outlines(g->model, wind));
-    g->basis->pressure(site, g->model->piece->site.base_height.is + fmax(0.0, report->height), &report->steps);
+    g->basis->pressure(site, g->model->piece->site.base_height.is + fmax(0.0, report->height),
+                       &report->steps);
     find_gust(g, site, wind, report);
 }

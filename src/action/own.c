@@ -44,9 +44,11 @@ tt_status tt_actions_own(const tt_model *model, tt_actions *actions)
         const tt_own_load *first = &piece->loads.at[i];
         tt_case_arrays to;
         if (seen_before(piece, i)) continue;
-        if (!tt_case_add(model, actions, first->name, TT_CASE_OWN, first->kind, 0.0, &to)) return TT_E_NOMEM;
+        if (!tt_case_add(model, actions, first->name, TT_CASE_OWN, first->kind, 0.0, &to))
+            return TT_E_NOMEM;
         for (size_t k = i; k < piece->loads.n; k++) {
-            if (strcmp(piece->loads.at[k].name, first->name) == 0) put(model, &piece->loads.at[k], &to);
+            if (strcmp(piece->loads.at[k].name, first->name) == 0)
+                put(model, &piece->loads.at[k], &to);
         }
     }
     return TT_OK;

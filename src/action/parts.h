@@ -4,9 +4,10 @@
 
 #include "action/action.h"
 
-/** Arrays of a new case, all nil; NULL fields on failure (false). Written through these pointers. */
+/** Arrays of a new case, all nil; NULL fields on failure (false). Written through these pointers.
+ */
 typedef struct {
-    tt_vec3 *line;        /* [bars * TT_BAR_POINTS] */
+    tt_vec3 *line;          /* [bars * TT_BAR_POINTS] */
     double (*node)[TT_SIX]; /* [nodes] */
 } tt_case_arrays;
 

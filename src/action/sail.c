@@ -1,10 +1,11 @@
-/* action/sail.c - what the wind meets at a strip or a lump: width across it and force coefficient. */
+/* action/sail.c - what the wind meets at a strip or a lump: width across it and force coefficient.
+ */
 #include "action/wind.h"
 
 #include <math.h>
 
-tt_wind_cut tt_wind_on_strip(const tt_basis *basis, const tt_segment *segment, const tt_strip *strip,
-                             tt_vec3 wind)
+tt_wind_cut tt_wind_on_strip(const tt_basis *basis, const tt_segment *segment,
+                             const tt_strip *strip, tt_vec3 wind)
 {
     const tt_vec3 across = tt_sub(wind, tt_scale(strip->axes.x, tt_dot(wind, strip->axes.x)));
     tt_wind_cut on = {.sine = tt_length(across), .across = across};
@@ -14,7 +15,8 @@ tt_wind_cut tt_wind_on_strip(const tt_basis *basis, const tt_segment *segment, c
     on.width = tt_outline_width(&strip->outline, -nz, ny);
     const double along = tt_outline_width(&strip->outline, ny, nz);
     const bool ellipse = strip->outline.kind == TT_OUTLINE_ELLIPSE;
-    const bool round = ellipse && fabs(strip->outline.wide - strip->outline.deep) <= 1e-9 * strip->outline.wide;
+    const bool round =
+        ellipse && fabs(strip->outline.wide - strip->outline.deep) <= 1e-9 * strip->outline.wide;
     const tt_shape shape = round ? TT_SHAPE_ROUND : ellipse ? TT_SHAPE_OVAL : TT_SHAPE_BOX;
     on.drag = segment->wind == TT_WIND_OWN_DRAG ? segment->drag
                                                 : basis->drag(shape, on.width, along, NULL);

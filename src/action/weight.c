@@ -5,7 +5,9 @@ static const double gravity = 9.80665; /* m/s2, conventional (BIPM SI brochure) 
 
 static double lump_mass(const tt_lump *lump, int pattern)
 {
-    return pattern == TT_HEAVY ? lump->mass.high : pattern == TT_LIGHT ? lump->mass.low : lump->mass.is;
+    return pattern == TT_HEAVY   ? lump->mass.high
+           : pattern == TT_LIGHT ? lump->mass.low
+                                 : lump->mass.is;
 }
 
 tt_status tt_actions_weight(const tt_model *model, tt_actions *actions)
@@ -22,7 +24,8 @@ tt_status tt_actions_weight(const tt_model *model, tt_actions *actions)
         }
         for (size_t i = 0; i < piece->lumps.n; i++) {
             const tt_lump *lump = &piece->lumps.at[i];
-            tt_force_at(to.node[lump->at], (tt_vec3){0, 0, -gravity * lump_mass(lump, p)}, lump->offset);
+            tt_force_at(to.node[lump->at], (tt_vec3){0, 0, -gravity * lump_mass(lump, p)},
+                        lump->offset);
         }
     }
     return TT_OK;

@@ -40,7 +40,8 @@ static void blow_on_strips(const wind_job *job, const tt_wind_cut *on, tt_wind_d
     }
 }
 
-static void blow_on_lumps(const wind_job *job, tt_wind_direction *report, tt_vec3 w, double (*node)[TT_SIX])
+static void blow_on_lumps(const wind_job *job, tt_wind_direction *report, tt_vec3 w,
+                          double (*node)[TT_SIX])
 {
     const tt_piece *piece = job->model->piece;
     for (size_t i = 0; i < piece->lumps.n; i++) {
@@ -67,7 +68,8 @@ static bool pressures(wind_job *job, double **q, double **q_lump)
         (*q)[i] = job->basis->pressure(site, fmax(0.0, base + model->strips[i].at.z), NULL);
     }
     for (size_t i = 0; i < piece->lumps.n; i++) {
-        const tt_vec3 at = tt_add(piece->points.at[piece->lumps.at[i].at].at, piece->lumps.at[i].offset);
+        const tt_vec3 at =
+            tt_add(piece->points.at[piece->lumps.at[i].at].at, piece->lumps.at[i].offset);
         (*q_lump)[i] = job->basis->pressure(site, fmax(0.0, base + at.z), NULL);
     }
     job->q = *q;
@@ -78,7 +80,8 @@ static bool pressures(wind_job *job, double **q, double **q_lump)
 static bool add_wind(const wind_job *job, double direction, tt_case_arrays *to)
 {
     const char *name = tt_pool_format(&job->actions->pool, "wind %.0f", direction);
-    return tt_case_add(job->model, job->actions, name, TT_CASE_WIND, TT_LOAD_VARIABLE, direction, to);
+    return tt_case_add(job->model, job->actions, name, TT_CASE_WIND, TT_LOAD_VARIABLE, direction,
+                       to);
 }
 
 /* One direction of the first half circle; report holds its body and gust factor already. */
@@ -92,15 +95,16 @@ static bool blow(const wind_job *job, const tt_wind_cut *on, tt_wind_direction *
     return true;
 }
 
-/* The wind against it, whose loads are the same turned round: the drag of a body does not know front
- * from back. */
+/* The wind against it, whose loads are the same turned round: the drag of a body does not know
+ * front from back. */
 static bool blow_back(const wind_job *job, size_t with, tt_wind_direction *report)
 {
     tt_actions *actions = job->actions;
     tt_case_arrays to;
     if (!add_wind(job, report->direction, &to)) return false;
     const tt_frame_load *on = &actions->cases.at[with].on;
-    for (size_t i = 0; i < job->model->bars.n * TT_BAR_POINTS; i++) to.line[i] = tt_scale(on->line_force[i], -1.0);
+    for (size_t i = 0; i < job->model->bars.n * TT_BAR_POINTS; i++)
+        to.line[i] = tt_scale(on->line_force[i], -1.0);
     for (size_t n = 0; n < job->model->nodes; n++) {
         for (int k = 0; k < TT_SIX; k++) to.node[n][k] = -on->node[n][k];
     }
@@ -127,10 +131,14 @@ static bool meet(const wind_job *job, tt_gale *gale, double direction, tt_wind_c
 static tt_wind_site site_of(const tt_piece *piece)
 {
     const tt_site_wind *wind = &piece->site.wind;
-    return (tt_wind_site){.basic_speed = wind->basic_speed.is, .exposure = wind->exposure,
-                          .orography = wind->orography.is, .direction_factor = wind->direction_factor.is,
-                          .season_factor = wind->season_factor.is, .air = wind->air.is,
-                          .directionality = wind->directionality.is, .elevation = wind->elevation.is,
+    return (tt_wind_site){.basic_speed = wind->basic_speed.is,
+                          .exposure = wind->exposure,
+                          .orography = wind->orography.is,
+                          .direction_factor = wind->direction_factor.is,
+                          .season_factor = wind->season_factor.is,
+                          .air = wind->air.is,
+                          .directionality = wind->directionality.is,
+                          .elevation = wind->elevation.is,
                           .edition = piece->edition && strstr(piece->edition, "22") ? 22 : 16};
 }
 

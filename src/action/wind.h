@@ -13,8 +13,8 @@ typedef struct {
 } tt_wind_cut;
 
 /** wind: unit, level. A wind the other way meets the same with `across` turned round. */
-tt_wind_cut tt_wind_on_strip(const tt_basis *basis, const tt_segment *segment, const tt_strip *strip,
-                             tt_vec3 wind);
+tt_wind_cut tt_wind_on_strip(const tt_basis *basis, const tt_segment *segment,
+                             const tt_strip *strip, tt_vec3 wind);
 double tt_wind_lump_drag(const tt_basis *basis, const tt_lump *lump);
 
 /** The modes as the wind sees them: movement of every strip, then every lump, in each mode; heavy
@@ -30,7 +30,8 @@ typedef struct {
     double *frequency; /* [modes] Hz */
 } tt_gale;
 
-tt_status tt_gale_of(const tt_model *model, const tt_basis *basis, const tt_modes *modes, tt_pool *pool, tt_gale *g);
+tt_status tt_gale_of(const tt_model *model, const tt_basis *basis, const tt_modes *modes,
+                     tt_pool *pool, tt_gale *g);
 
 /** Body, frequency and gust factor of one direction, into the report. on: [strips] of that wind. */
 void tt_wind_gust(tt_gale *g, const tt_wind_site *site, tt_vec3 wind, const tt_wind_cut *on,

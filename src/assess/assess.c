@@ -7,22 +7,28 @@
 
 #include <math.h>
 
-static void say_mechanism(const tt_assessment *a, const tt_frame_fault *fault, tt_diags *diags, tt_pool *pool)
+static void say_mechanism(const tt_assessment *a, const tt_frame_fault *fault, tt_diags *diags,
+                          tt_pool *pool)
 {
-    static const char *const way[] = {"along x", "along y", "up and down", "about x", "about y", "about z"};
+    static const char *const way[] = {"along x", "along y", "up and down",
+                                      "about x", "about y", "about z"};
     static const tt_place nowhere = {0, 0, 0};
     const char *node = tt_model_node_words(a->model, pool, fault->node);
     if (fault->direction < 0) {
-        tt_complain(diags, TT_D_MECHANISM, nowhere, "join it to the rest, or give it a stand of its own",
-                    "the piece cannot stand as described: nothing holds the part at \"%s\"", node ? node : "?");
+        tt_complain(diags, TT_D_MECHANISM, nowhere,
+                    "join it to the rest, or give it a stand of its own",
+                    "the piece cannot stand as described: nothing holds the part at \"%s\"",
+                    node ? node : "?");
         return;
     }
-    tt_complain(diags, TT_D_MECHANISM, nowhere, "hold that direction by a stand, or join the parts there by a limb",
+    tt_complain(diags, TT_D_MECHANISM, nowhere,
+                "hold that direction by a stand, or join the parts there by a limb",
                 "the piece cannot stand as described: \"%s\" is free to %s %s", node ? node : "?",
                 fault->direction < 3 ? "move" : "turn", way[fault->direction]);
 }
 
-static void say_failure(const tt_assessment *a, tt_status status, const tt_frame_fault *fault, tt_diags *diags)
+static void say_failure(const tt_assessment *a, tt_status status, const tt_frame_fault *fault,
+                        tt_diags *diags)
 {
     static const tt_place nowhere = {0, 0, 0};
     tt_pool pool = {0};
@@ -31,14 +37,19 @@ static void say_failure(const tt_assessment *a, tt_status status, const tt_frame
     } else if (status == TT_E_INPUT && a->model && fault->arm_a != fault->arm_b) {
         const char *one = tt_model_node_words(a->model, &pool, fault->arm_a);
         const char *two = tt_model_node_words(a->model, &pool, fault->arm_b);
-        tt_complain(diags, TT_D_ARM_SHARES, nowhere, "let one of them carry, or make what lies between a segment",
-                    "the stands at \"%s\" and \"%s\" sit on one rigid arm: how they share cannot be told",
-                    one ? one : "?", two ? two : "?");
+        tt_complain(
+            diags, TT_D_ARM_SHARES, nowhere,
+            "let one of them carry, or make what lies between a segment",
+            "the stands at \"%s\" and \"%s\" sit on one rigid arm: how they share cannot be told",
+            one ? one : "?", two ? two : "?");
     } else if (status == TT_E_INPUT) {
-        tt_complain(diags, TT_D_CONTRADICTION, nowhere, "put loads that always act together into one case",
-                    "more than 8 variable or 4 permanent loads of its own: not every choice of them can be tried");
+        tt_complain(diags, TT_D_CONTRADICTION, nowhere,
+                    "put loads that always act together into one case",
+                    "more than 8 variable or 4 permanent loads of its own: not every choice of "
+                    "them can be tried");
     } else if (tt_status_who(status) == TT_WHO_MODEL) {
-        tt_complain(diags, TT_D_ANALYSIS, nowhere, "look for a limb that is much stiffer or longer than its neighbours",
+        tt_complain(diags, TT_D_ANALYSIS, nowhere,
+                    "look for a limb that is much stiffer or longer than its neighbours",
                     "the analysis could not be finished: %s", tt_status_text(status));
     }
     tt_pool_clear(&pool);
@@ -50,7 +61,8 @@ static tt_status swing(tt_assessment *a)
     const double up_to = 33.0; /* Hz: decision on modes */
     tt_status status = TT_OK;
     for (int carry = 0; carry < TT_MODELS && status == TT_OK; carry++) {
-        status = tt_frame_modes(a->model->frame[carry], LEAST, up_to, &a->pool, &a->solution.modes[carry]);
+        status = tt_frame_modes(a->model->frame[carry], LEAST, up_to, &a->pool,
+                                &a->solution.modes[carry]);
         a->proof.modes[carry] = a->solution.modes[carry].proof;
     }
     return status;
@@ -59,7 +71,8 @@ static tt_status swing(tt_assessment *a)
 /* The carry model whose lowest frequency is lower: what the gust factor uses. */
 static const tt_modes *softer(const tt_assessment *a)
 {
-    const tt_modes *alone = &a->solution.modes[TT_ALONE], *together = &a->solution.modes[TT_TOGETHER];
+    const tt_modes *alone = &a->solution.modes[TT_ALONE],
+                   *together = &a->solution.modes[TT_TOGETHER];
     if (alone->n == 0 || together->n == 0) return alone;
     return alone->at[0].frequency <= together->at[0].frequency ? alone : together;
 }
@@ -69,7 +82,8 @@ static tt_status load(tt_assessment *a)
     tt_status status = tt_actions_weight(a->model, &a->actions);
     if (status == TT_OK) status = tt_actions_own(a->model, &a->actions);
     if (status == TT_OK) status = tt_actions_wind(a->model, a->basis, softer(a), &a->actions);
-    if (status == TT_OK) status = tt_combine(a->piece, &a->actions, a->basis, &a->pool, &a->combinations);
+    if (status == TT_OK)
+        status = tt_combine(a->piece, &a->actions, a->basis, &a->pool, &a->combinations);
     if (status == TT_OK) status = tt_solve_cases(a->model, &a->actions, &a->pool, &a->solution);
     return status;
 }
@@ -77,7 +91,8 @@ static tt_status load(tt_assessment *a)
 static tt_status judge(tt_assessment *a)
 {
     double *scratch = tt_pool_take(&a->pool, a->actions.cases.n, sizeof *scratch);
-    const tt_check_input in = {a->piece, a->model, a->basis, &a->actions, &a->combinations, &a->solution, scratch};
+    const tt_check_input in = {a->piece,         a->model,     a->basis, &a->actions,
+                               &a->combinations, &a->solution, scratch};
     tt_status status = scratch ? TT_OK : TT_E_NOMEM;
     for (size_t i = 0; i < tt_checks_count() && status == TT_OK; i++) {
         status = tt_checks_at(i)->run(&in, &a->findings);

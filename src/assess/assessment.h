@@ -9,8 +9,8 @@
 typedef struct {
     double equilibrium; /* largest relative residual of all cases */
     double refinement;
-    double energy;      /* largest relative difference of work done and strain energy */
-    double mass_kg[3];  /* by segments and lumps; by the frame's mass; by the weight case / g */
+    double energy;     /* largest relative difference of work done and strain energy */
+    double mass_kg[3]; /* by segments and lumps; by the frame's mass; by the weight case / g */
     tt_mode_proof modes[TT_MODELS];
 } tt_proof;
 
@@ -26,8 +26,8 @@ struct tt_assessment {
     tt_sway sway;
     tt_proof proof;
     tt_verdict verdict;
-    size_t *order;          /* findings from the worst to the least */
-    size_t governing;       /* index in findings.list, TT_NONE when there is none */
+    size_t *order;                  /* findings from the worst to the least */
+    size_t governing;               /* index in findings.list, TT_NONE when there is none */
     const char *decided_by_default; /* key, or NULL */
     tt_pool pool;
 };

@@ -15,8 +15,9 @@ static tt_status energy(const tt_assessment *a, double *most)
             const tt_case *acting = &a->actions.cases.at[i];
             double work, strain;
             if (acting->against != TT_NONE) continue;
-            const tt_status status = tt_frame_energy(a->model->frame[carry], &acting->on,
-                                                     &a->solution.answer[carry][i].state, &work, &strain);
+            const tt_status status =
+                tt_frame_energy(a->model->frame[carry], &acting->on,
+                                &a->solution.answer[carry][i].state, &work, &strain);
             if (status != TT_OK) return status;
             const double size = fmax(fabs(work), fabs(strain));
             if (size > 0.0) *most = fmax(*most, fabs(work - strain) / size);
@@ -30,7 +31,8 @@ tt_status tt_assessment_prove(tt_assessment *a)
     tt_vec3 centre, force, moment;
     const tt_status status = energy(a, &a->proof.energy);
     if (status != TT_OK) return status;
-    tt_case_resultant(a->model, &a->actions.cases.at[TT_NOMINAL], (tt_vec3){0, 0, 0}, &force, &moment);
+    tt_case_resultant(a->model, &a->actions.cases.at[TT_NOMINAL], (tt_vec3){0, 0, 0}, &force,
+                      &moment);
     a->proof.equilibrium = a->solution.residual;
     a->proof.refinement = a->solution.refinement;
     a->proof.mass_kg[0] = tt_model_mass(a->model, TT_NOMINAL);

@@ -20,7 +20,8 @@ static void head(tt_text *out, const tt_diag *diag)
     tt_text_put(out, "\n");
 }
 
-/* Tabs of the shown line are kept in the row of the caret, so that it stands under its character. */
+/* Tabs of the shown line are kept in the row of the caret, so that it stands under its character.
+ */
 static void caret(tt_text *out, const tt_diag *diag, size_t bytes)
 {
     const size_t width = tt_text_width(diag->shown, bytes);
@@ -38,8 +39,8 @@ static void caret(tt_text *out, const tt_diag *diag, size_t bytes)
     tt_text_put(out, "\n");
 }
 
-/* The line with its caret; of a very long line only the beginning, and nothing when the place is not
- * in it. */
+/* The line with its caret; of a very long line only the beginning, and nothing when the place is
+ * not in it. */
 static void shown(tt_text *out, const tt_diag *diag)
 {
     enum { MOST = 500 };

@@ -90,9 +90,13 @@ void tt_diags_add(tt_diags *diags, tt_severity severity, tt_number number, tt_pl
         diags->short_of_memory = true;
         return;
     }
-    insert(diags, (tt_diag){.file = diags->file, .text = text, .place = place,
-                            .hint = tt_pool_text(&diags->pool, hint), .severity = severity,
-                            .shown = line_of(diags, place.line), .number = (unsigned)number});
+    insert(diags, (tt_diag){.file = diags->file,
+                            .text = text,
+                            .place = place,
+                            .hint = tt_pool_text(&diags->pool, hint),
+                            .severity = severity,
+                            .shown = line_of(diags, place.line),
+                            .number = (unsigned)number});
 }
 
 bool tt_diags_short(const tt_diags *diags)

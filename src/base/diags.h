@@ -15,7 +15,8 @@ typedef enum {
 const char *tt_number_title(unsigned number);
 const char *tt_number_cure(unsigned number);
 
-/** The file name and text that later diagnostics point into; both are lent and must outlive them. */
+/** The file name and text that later diagnostics point into; both are lent and must outlive them.
+ */
 void tt_diags_about(tt_diags *diags, const char *file, const char *text, size_t length);
 
 /** Adds one. `hint` may be NULL. Text is copied. Severity is that of `severity`. */
@@ -23,7 +24,7 @@ void tt_diags_add(tt_diags *diags, tt_severity severity, tt_number number, tt_pl
                   const char *hint, const char *format, ...) __attribute__((format(printf, 6, 7)));
 
 /** An error. */
-#define tt_complain(diags, number, place, hint, ...) \
+#define tt_complain(diags, number, place, hint, ...)                                               \
     tt_diags_add(diags, TT_ERROR, number, place, hint, __VA_ARGS__)
 
 /** Memory ran out while adding: the list is short. */

@@ -8,19 +8,19 @@
 #include <stdbool.h>
 #include <stddef.h>
 
-#define TT_LIST(type)  \
-    struct {           \
-        type *at;      \
-        size_t n, cap; \
+#define TT_LIST(type)                                                                              \
+    struct {                                                                                       \
+        type *at;                                                                                  \
+        size_t n, cap;                                                                             \
     }
 
 /** Room for one more item; false without memory, the list unharmed. */
 bool tt_list_grow(void *address_of_at, size_t n, size_t *cap, size_t size);
 void tt_list_drop(void *address_of_at, size_t *n, size_t *cap);
 
-#define tt_list_push(list, ...)                                                      \
-    (tt_list_grow(&(list)->at, (list)->n, &(list)->cap, sizeof *(list)->at)          \
-         ? ((list)->at[(list)->n++] = (__VA_ARGS__), true)                           \
+#define tt_list_push(list, ...)                                                                    \
+    (tt_list_grow(&(list)->at, (list)->n, &(list)->cap, sizeof *(list)->at)                        \
+         ? ((list)->at[(list)->n++] = (__VA_ARGS__), true)                                         \
          : false)
 #define tt_list_clear(list) tt_list_drop(&(list)->at, &(list)->n, &(list)->cap)
 

@@ -8,8 +8,8 @@
 typedef struct tt_pool_block tt_pool_block;
 typedef struct {
     tt_pool_block *newest;
-    size_t used;     /* bytes taken in the newest block */
-    size_t bytes;    /* bytes held in all */
+    size_t used;  /* bytes taken in the newest block */
+    size_t bytes; /* bytes held in all */
 } tt_pool;
 
 /** A pool starts as {0}; clear gives everything back and leaves it as new. */

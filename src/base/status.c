@@ -4,9 +4,11 @@
 const char *tt_status_text(tt_status status)
 {
     switch (status) {
-    case TT_OK: return "done";
-#define X(name, who, text) \
-    case name: return text;
+    case TT_OK:
+        return "done";
+#define X(name, who, text)                                                                         \
+    case name:                                                                                     \
+        return text;
         TT_STATUS_LIST(X)
 #undef X
     }
@@ -16,9 +18,11 @@ const char *tt_status_text(tt_status status)
 tt_who tt_status_who(tt_status status)
 {
     switch (status) {
-    case TT_OK: return TT_WHO_NOBODY;
-#define X(name, who, text) \
-    case name: return TT_WHO_##who;
+    case TT_OK:
+        return TT_WHO_NOBODY;
+#define X(name, who, text)                                                                         \
+    case name:                                                                                     \
+        return TT_WHO_##who;
         TT_STATUS_LIST(X)
 #undef X
     }

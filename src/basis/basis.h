@@ -24,19 +24,20 @@ typedef struct {
     int edition;             /* us: 16 or 22; eu ignored */
 } tt_wind_site;
 
-/** Velocity pressure at height z above ground: eu qp(z), us qz (with Kd in it in both editions), Pa. */
+/** Velocity pressure at height z above ground: eu qp(z), us qz (with Kd in it in both editions),
+ * Pa. */
 typedef double tt_pressure_fn(const tt_wind_site *site, double z, tt_steps *steps);
 
 /** A body that sways in the wind, for the gust factor (decision: Annex B always; Gf always). */
 typedef struct {
-    double height;      /* h, m, of the piece */
-    double base_height; /* m, of its foot above ground */
-    double breadth;     /* b or B: sail area across this direction over h, m */
-    double depth;       /* L: extent along the wind, m (us) */
-    double frequency;   /* n1, Hz: lowest mode that moves this way, softer model, heavy */
-    double log_decrement; /* delta_s, structural */
-    double drag_area_modal;  /* sum of cf A phi^2, m2 */
-    double mass_modal;       /* sum of m phi^2, kg */
+    double height;          /* h, m, of the piece */
+    double base_height;     /* m, of its foot above ground */
+    double breadth;         /* b or B: sail area across this direction over h, m */
+    double depth;           /* L: extent along the wind, m (us) */
+    double frequency;       /* n1, Hz: lowest mode that moves this way, softer model, heavy */
+    double log_decrement;   /* delta_s, structural */
+    double drag_area_modal; /* sum of cf A phi^2, m2 */
+    double mass_modal;      /* sum of m phi^2, kg */
 } tt_wind_body;
 
 /** eu cs cd (not below 1.0); us Gf for whatever sways, G for what does not (not below 0.85). */
@@ -65,14 +66,14 @@ typedef enum { TT_CLASS_WIND, TT_CLASS_OWN_VARIABLE, TT_CLASS_OWN_ACCIDENTAL, TT
  *  others that are there may accompany with with[class] (0: absent from the rule). An own
  *  permanent case is not of one source with the weight: it takes either of its own two factors. */
 typedef struct {
-    const char *name;      /* "6.10 sup", "(4)" */
+    const char *name; /* "6.10 sup", "(4)" */
     tt_level level;
-    double weight;         /* factor on the weight */
+    double weight;           /* factor on the weight */
     double weight_restoring; /* equilibrium: factor on the part of the weight that restores */
     double lead[TT_CLASSES];
     double with[TT_CLASSES];
-    double permanent[2];   /* on each own permanent case by itself: unfavourable, favourable */
-    bool bare;             /* also stands with no variable action at all */
+    double permanent[2];       /* on each own permanent case by itself: unfavourable, favourable */
+    bool bare;                 /* also stands with no variable action at all */
     double overturning_factor; /* demand is multiplied by this in the equilibrium check */
     tt_source source;
 } tt_rule;
@@ -83,13 +84,14 @@ typedef struct {
 typedef double tt_steel_fn(double f_y, double f_u, bool stainless, tt_steps *steps);
 
 typedef struct {
-    const char *id;      /* "eu", "us" */
-    const char *title;   /* "Eurocodes, first generation" */
+    const char *id;          /* "eu", "us" */
+    const char *title;       /* "Eurocodes, first generation" */
     const char *editions[4]; /* NULL-ended; the first is the default */
     tt_pressure_fn *pressure;
     tt_gust_fn *gust;
     tt_drag_fn *drag;
-    double least_pressure; /* Pa on the area across the wind, strength level, strip by strip; 0 none */
+    double
+        least_pressure; /* Pa on the area across the wind, strength level, strip by strip; 0 none */
     tt_source least_pressure_source;
     tt_steel_fn *steel_strength;
     /** The rules for a risk of 1..4 into rules[]; returns how many (at most `most`). */
@@ -101,7 +103,8 @@ size_t tt_basis_count(void);
 const tt_basis *tt_basis_at(size_t i);
 const char *tt_level_word(tt_level level); /* "strength", ... */
 
-/** Design strength of a bronze, both bases alike: min(f_y / 1.5, f_u / 2.5) * quality * seam, Pa. */
+/** Design strength of a bronze, both bases alike: min(f_y / 1.5, f_u / 2.5) * quality * seam, Pa.
+ */
 double tt_bronze_strength(double f_y, double f_u, double quality, double seam, tt_steps *steps);
 
 #endif

@@ -173,7 +173,8 @@ static double flexible(const tt_wind_body *body, const gust *g, double R, tt_ste
 
 /* A body without a mode counts as rigid. One with a mode takes Gf at every frequency, although the
  * standard lets it count as rigid from 1 Hz on: a bronze figure has so little damping that Gf at
- * 5 Hz still lies a quarter above the rigid value, and a limit there would be a step in the load. */
+ * 5 Hz still lies a quarter above the rigid value, and a limit there would be a step in the load.
+ */
 double tt_us_gust(const tt_wind_site *site, const tt_wind_body *body, tt_steps *steps)
 {
     const bool sways = body->frequency > 0.0;

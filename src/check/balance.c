@@ -6,7 +6,8 @@
 
 #include <math.h>
 
-static const double draw_least = 5e-3, draw_part = 0.05; /* m, of the hull's least width: decision */
+static const double draw_least = 5e-3,
+                    draw_part = 0.05; /* m, of the hull's least width: decision */
 static const double gravity = 9.80665;
 
 static bool hull_of_soles(const tt_piece *piece, tt_pool *pool, tt_vec2 **hull, size_t *n)
@@ -46,8 +47,10 @@ static edge edge_of(const tt_vec2 *polygon, size_t n, size_t i, double z)
 static void hang(edge *about, int pattern, tt_vec3 at, double mass)
 {
     const double moment = mass * gravity * tt_dot(tt_sub(at, about->at), about->out);
-    if (moment > 0.0) about->tips[pattern] += moment;
-    else about->keeps[pattern] -= moment;
+    if (moment > 0.0)
+        about->tips[pattern] += moment;
+    else
+        about->keeps[pattern] -= moment;
 }
 
 static void hang_weight(const tt_model *model, edge *about, int pattern)
@@ -58,18 +61,22 @@ static void hang_weight(const tt_model *model, edge *about, int pattern)
     }
     for (size_t i = 0; i < model->piece->lumps.n; i++) {
         const tt_lump *lump = &model->piece->lumps.at[i];
-        const double mass = pattern == TT_HEAVY ? lump->mass.high : pattern == TT_LIGHT ? lump->mass.low : lump->mass.is;
+        const double mass = pattern == TT_HEAVY   ? lump->mass.high
+                            : pattern == TT_LIGHT ? lump->mass.low
+                                                  : lump->mass.is;
         hang(about, pattern, tt_add(model->piece->points.at[lump->at].at, lump->offset), mass);
     }
 }
 
 /* Tipping moment of the loads that act beside the weight. */
-static double pushed_over(const tt_check_input *in, const tt_combination *together, const edge *about)
+static double pushed_over(const tt_check_input *in, const tt_combination *together,
+                          const edge *about)
 {
     double tips = 0.0;
     for (size_t i = 0; i < together->parts; i++) {
         tt_vec3 force, moment;
-        tt_case_resultant(in->model, &in->actions->cases.at[together->part[i].acting], about->at, &force, &moment);
+        tt_case_resultant(in->model, &in->actions->cases.at[together->part[i].acting], about->at,
+                          &force, &moment);
         tips += together->part[i].factor * tt_dot(moment, about->axis);
     }
     return tips;
@@ -85,7 +92,8 @@ static void tip(const tt_combination *together, double tips, double keeps, tt_ba
 }
 
 /* The nominal weight with its two factors, and the heavy and light weight at 1.00: the worse. */
-static void tip_over_edges(const tt_check_input *in, const tt_vec2 *polygon, size_t n, tt_balance *out)
+static void tip_over_edges(const tt_check_input *in, const tt_vec2 *polygon, size_t n,
+                           tt_balance *out)
 {
     const double z = in->piece->points.at[in->piece->stands.at[0].at].at.z;
     for (size_t i = 0; i < n; i++) {
@@ -95,7 +103,8 @@ static void tip_over_edges(const tt_check_input *in, const tt_vec2 *polygon, siz
             const tt_combination *together = &in->combinations->at[c];
             if (together->level != TT_EQUILIBRIUM) continue;
             const double pushed = pushed_over(in, together, &about);
-            tip(together, pushed + together->weight * about.tips[TT_NOMINAL], together->weight_restoring * about.keeps[TT_NOMINAL], out);
+            tip(together, pushed + together->weight * about.tips[TT_NOMINAL],
+                together->weight_restoring * about.keeps[TT_NOMINAL], out);
             tip(together, pushed + about.tips[TT_HEAVY], about.keeps[TT_HEAVY], out);
             tip(together, pushed + about.tips[TT_LIGHT], about.keeps[TT_LIGHT], out);
         }

@@ -15,11 +15,11 @@ typedef struct {
     const char *pattern;     /* "heavy", "light", "nominal"; NULL likewise */
     const char *model;       /* "armature alone", "together"; NULL likewise */
     double demand, resistance;
-    const char *unit;        /* SI */
-    bool has_use;            /* false: no resistance at all, or none defined; `why` says it */
-    double use, margin;      /* margin = allowed use / use - 1 (0 with !has_use) */
+    const char *unit;   /* SI */
+    bool has_use;       /* false: no resistance at all, or none defined; `why` says it */
+    double use, margin; /* margin = allowed use / use - 1 (0 with !has_use) */
     bool holds;
-    const char *why;         /* when use is null */
+    const char *why;            /* when use is null */
     const char *const *assumes; /* NULL-ended, may be NULL */
     const tt_step *steps;
     size_t steps_n;
@@ -28,7 +28,8 @@ typedef struct {
 } tt_finding;
 
 typedef struct {
-    const char *check, *where, *why, *give; /* give: what to write to have it checked; may be NULL */
+    const char *check, *where, *why,
+        *give; /* give: what to write to have it checked; may be NULL */
     bool needed;
     bool has_demand;
     double demand;
@@ -72,12 +73,13 @@ const tt_check *tt_checks_at(size_t i);
 /** What a whole judgement needs and this version does not compute, into out->unchecked. */
 tt_status tt_unchecked_find(const tt_check_input *in, tt_findings *out);
 
-/* ---- sway, told or judged ------------------------------------------------------------------------ */
+/* ---- sway, told or judged
+ * ------------------------------------------------------------------------ */
 
 /** The largest level movement of a place under service loads. */
 typedef struct {
     const tt_combination *together; /* NULL: no service loads */
-    double move;   /* m */
+    double move;                    /* m */
     double height; /* m, of the piece over (or under) its stand, the furthest place */
     size_t point;
     int carry, pattern;
@@ -85,18 +87,19 @@ typedef struct {
 
 tt_sway tt_sway_find(const tt_check_input *in);
 
-/* ---- balance, told or judged ------------------------------------------------------------------ */
+/* ---- balance, told or judged ------------------------------------------------------------------
+ */
 
 /** Balance over the hull of the soles. */
 typedef struct {
-    bool applies;          /* there is a sole and the piece stands on it */
-    tt_vec3 *polygon;      /* hull of the soles, global, m */
+    bool applies;     /* there is a sole and the piece stands on it */
+    tt_vec3 *polygon; /* hull of the soles, global, m */
     size_t polygon_n;
-    double drawn_in;       /* m, the larger of 5 mm and 5 % of the least width */
-    double edge_distance;  /* m, from the centre of mass (nominal) to the nearest drawn-in edge;
-                              negative outside */
-    tt_vec3 edge_way;      /* unit, level, towards that edge */
-    double use;            /* worst overturning over restoring moment, unanchored */
+    double drawn_in;         /* m, the larger of 5 mm and 5 % of the least width */
+    double edge_distance;    /* m, from the centre of mass (nominal) to the nearest drawn-in edge;
+                                negative outside */
+    tt_vec3 edge_way;        /* unit, level, towards that edge */
+    double use;              /* worst overturning over restoring moment, unanchored */
     const char *combination; /* of that use */
 } tt_balance;
 

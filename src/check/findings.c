@@ -7,8 +7,11 @@ tt_finding tt_finding_of(const tt_check_input *in, const char *check, double dem
                          double resistance, const char *unit, const char *why)
 {
     const double allowed = in->piece->limits.use.is;
-    tt_finding finding = {.check = check, .segment = TT_NONE, .demand = demand,
-                          .resistance = resistance, .unit = unit};
+    tt_finding finding = {.check = check,
+                          .segment = TT_NONE,
+                          .demand = demand,
+                          .resistance = resistance,
+                          .unit = unit};
     if (resistance > 0.0) {
         finding.has_use = true;
         finding.use = demand / resistance;
@@ -65,18 +68,21 @@ const char *tt_default_key(const tt_piece *piece, unsigned origin)
 }
 
 /* With no variable action it is the weight that leads: where most of it is bronze its magnitude
- * comes from what the bronze is multiplied by. A wind's or an own load's magnitude is always given. */
+ * comes from what the bronze is multiplied by. A wind's or an own load's magnitude is always given.
+ */
 const char *tt_default_behind(const tt_check_input *in, const tt_worst *worst)
 {
     if (worst->together->leading != TT_NONE) return NULL;
-    if (in->model->weight[TT_NOMINAL].bronze < 0.5 * tt_model_mass(in->model, TT_NOMINAL)) return NULL;
+    if (in->model->weight[TT_NOMINAL].bronze < 0.5 * tt_model_mass(in->model, TT_NOMINAL))
+        return NULL;
     const tt_segment *segment = &in->piece->segments.at[worst->cut.segment];
     const char *key = tt_default_key(in->piece, segment->wall.origin);
     if (!key && !segment->solid) key = tt_default_key(in->piece, segment->surface.origin);
     return key ? key : tt_default_key(in->piece, segment->extra.origin);
 }
 
-void tt_finding_place(const tt_check_input *in, tt_findings *out, const tt_worst *worst, tt_finding *finding)
+void tt_finding_place(const tt_check_input *in, tt_findings *out, const tt_worst *worst,
+                      tt_finding *finding)
 {
     finding->where = tt_piece_where(in->piece, &out->pool, worst->cut.segment, worst->cut.x);
     finding->segment = worst->cut.segment;

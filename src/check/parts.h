@@ -1,4 +1,5 @@
-/* check/parts.h - what checks share: writing a finding, and searching the worst cut of a segment. */
+/* check/parts.h - what checks share: writing a finding, and searching the worst cut of a segment.
+ */
 #ifndef TT_CHECK_PARTS_H
 #define TT_CHECK_PARTS_H
 
@@ -26,9 +27,9 @@ typedef struct {
 
 /** How a part of a cut is judged. */
 typedef struct {
-    /** Stress from what the part must take of at->whole, Pa: a norm of the section forces (stress of
-     *  a sum is at most the sum of stresses), so that it may be bounded case by case. Negative where
-     *  the part is not asked at that cut in that carry model. */
+    /** Stress from what the part must take of at->whole, Pa: a norm of the section forces (stress
+     * of a sum is at most the sum of stresses), so that it may be bounded case by case. Negative
+     * where the part is not asked at that cut in that carry model. */
     double (*stress)(const tt_loaded_cut *at);
     /** Use under that stress: never falls when the stress rises; INFINITY without a resistance. */
     double (*use)(const tt_loaded_cut *at, double stress);
@@ -41,7 +42,7 @@ typedef struct {
 typedef struct {
     bool any;
     double use;
-    tt_cut cut; /* a copy: it may lie between the model's cuts */
+    tt_cut cut;     /* a copy: it may lie between the model's cuts */
     size_t nearest; /* the model's cut that it is, or came from */
     int carry, pattern;
     const tt_combination *together;
@@ -62,13 +63,16 @@ tt_forces tt_on_bronze(const tt_loaded_cut *at);
 tt_forces tt_on_armature(const tt_loaded_cut *at);
 
 /** Fills where, segment, x, combination, pattern and model of a finding from the worst. */
-void tt_finding_place(const tt_check_input *in, tt_findings *out, const tt_worst *worst, tt_finding *finding);
+void tt_finding_place(const tt_check_input *in, tt_findings *out, const tt_worst *worst,
+                      tt_finding *finding);
 
 /** Lines on the section forces, unit case by unit case, and what a part takes of them. */
-void tt_steps_forces(tt_steps *steps, const tt_check_input *in, const tt_worst *worst, const tt_forces *on);
+void tt_steps_forces(tt_steps *steps, const tt_check_input *in, const tt_worst *worst,
+                     const tt_forces *on);
 
 /** Lines on the stress of a part. */
-void tt_steps_stress(tt_steps *steps, const tt_section *s, const tt_forces *f, const tt_stress *stress);
+void tt_steps_stress(tt_steps *steps, const tt_section *s, const tt_forces *f,
+                     const tt_stress *stress);
 
 /** Key of the leading action's magnitude when it is a default; NULL. */
 const char *tt_default_behind(const tt_check_input *in, const tt_worst *worst);

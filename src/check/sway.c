@@ -1,17 +1,19 @@
-/* check/sway.c - the largest level movement of any place under service loads, in either carry model,
- * with heavy and light weight. m. */
+/* check/sway.c - the largest level movement of any place under service loads, in either carry
+ * model, with heavy and light weight. m. */
 #include "check/parts.h"
 
 #include <math.h>
 
-static void look(const tt_check_input *in, const tt_combination *together, int carry, int pattern, tt_sway *most)
+static void look(const tt_check_input *in, const tt_combination *together, int carry, int pattern,
+                 tt_sway *most)
 {
     for (size_t p = 0; p < in->piece->points.n; p++) {
         double u[6];
         tt_superpose_move(in->solution, carry, together, pattern, p, u);
         const double move = sqrt(u[0] * u[0] + u[1] * u[1]);
         if (most->together && move <= most->move) continue;
-        *most = (tt_sway){.together = together, .move = move, .point = p, .carry = carry, .pattern = pattern};
+        *most = (tt_sway){
+            .together = together, .move = move, .point = p, .carry = carry, .pattern = pattern};
     }
 }
 
@@ -22,7 +24,8 @@ static double reach(const tt_piece *piece)
     for (size_t p = 0; p < piece->points.n; p++) {
         double near = INFINITY;
         for (size_t s = 0; s < piece->stands.n; s++) {
-            near = fmin(near, fabs(piece->points.at[p].at.z - piece->points.at[piece->stands.at[s].at].at.z));
+            near = fmin(near, fabs(piece->points.at[p].at.z -
+                                   piece->points.at[piece->stands.at[s].at].at.z));
         }
         most = fmax(most, near);
     }

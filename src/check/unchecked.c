@@ -35,7 +35,8 @@ static bool armature_in_bronze(const tt_check_input *in)
 {
     for (size_t i = 0; i < in->piece->segments.n; i++) {
         const tt_segment *segment = &in->piece->segments.at[i];
-        if (segment->armature.form != TT_MEMBER_NONE && segment->outline.kind != TT_OUTLINE_NONE) return true;
+        if (segment->armature.form != TT_MEMBER_NONE && segment->outline.kind != TT_OUTLINE_NONE)
+            return true;
     }
     return false;
 }
@@ -53,7 +54,8 @@ static bool flat_limbs(const tt_check_input *in)
 {
     if (in->actions->winds == 0) return false;
     for (size_t i = 0; i < in->piece->segments.n; i++) {
-        const tt_outline *from = &in->piece->segments.at[i].outline, *to = &in->piece->segments.at[i].outline_to;
+        const tt_outline *from = &in->piece->segments.at[i].outline,
+                         *to = &in->piece->segments.at[i].outline_to;
         if (fmax(from->wide, from->deep) > 3.0 * fmin(from->wide, from->deep)) return true;
         if (fmax(to->wide, to->deep) > 3.0 * fmin(to->wide, to->deep)) return true;
     }
@@ -81,7 +83,8 @@ static bool spliced(const tt_check_input *in)
         int members = 0;
         for (size_t i = 0; i < piece->segments.n; i++) {
             const tt_segment *segment = &piece->segments.at[i];
-            members += segment->armature.form != TT_MEMBER_NONE && (segment->from == p || segment->to == p);
+            members += segment->armature.form != TT_MEMBER_NONE &&
+                       (segment->from == p || segment->to == p);
         }
         if (members > 1) return true;
     }
@@ -108,29 +111,53 @@ typedef struct {
 static const char later[] = "this version does not compute it";
 
 static const row rows[] = {
-    {"wind", "site says nothing of the wind", "site: {wind: {basic_speed: ..., terrain or exposure: ...}}, or wind: none", true, wind_unsaid},
-    {"wind.flats", "wind square to a flat limb, off its middle: this version does not compute it", NULL, true, flat_limbs},
-    {"wind.torsion", "wind on one side of the piece only: this version does not compute it", NULL, true, windy},
-    {"vortex", "shedding of vortices and galloping of slender limbs: this version does not compute it", NULL, true, windy},
+    {"wind", "site says nothing of the wind",
+     "site: {wind: {basic_speed: ..., terrain or exposure: ...}}, or wind: none", true,
+     wind_unsaid},
+    {"wind.flats", "wind square to a flat limb, off its middle: this version does not compute it",
+     NULL, true, flat_limbs},
+    {"wind.torsion", "wind on one side of the piece only: this version does not compute it", NULL,
+     true, windy},
+    {"vortex",
+     "shedding of vortices and galloping of slender limbs: this version does not compute it", NULL,
+     true, windy},
     {"earthquake", later, NULL, true, always},
-    {"people", "people who climb, hang or push: this version does not compute it", "a load of your own: loads: [{case: ..., kind: variable, at: ..., force: ...}]", true, always},
+    {"people", "people who climb, hang or push: this version does not compute it",
+     "a load of your own: loads: [{case: ..., kind: variable, at: ..., force: ...}]", true, always},
     {"ice", later, NULL, true, outdoors},
     {"snow", later, NULL, true, outdoors},
     {"heat", later, NULL, true, outdoors},
-    {"weight.patterns", "weight heavy on one side and light on the other: this version takes all heavy and all light", NULL, true, always},
+    {"weight.patterns",
+     "weight heavy on one side and light on the other: this version takes all heavy and all light",
+     NULL, true, always},
     {"stability", "second order and buckling: this version is linear", NULL, true, always},
     {"member.buckling", later, NULL, true, always},
     {"local.buckling", later, NULL, true, hollow_bronze},
-    {"follow", "whether the bronze cracks before the armature is spent: this version does not compute it", NULL, false, armature_in_bronze},
-    {"base spring", "how far the base turns under the stands: this version takes them as held as written", NULL, true, always},
-    {"splices", "where members of the armature meet: their welds or sockets are not described", NULL, true, spliced},
-    {"anchors", "what holds the stands: the welds of bronze and armature to it, plate, rods, and what they sit in are not described", NULL, true, always},
+    {"follow",
+     "whether the bronze cracks before the armature is spent: this version does not compute it",
+     NULL, false, armature_in_bronze},
+    {"base spring",
+     "how far the base turns under the stands: this version takes them as held as written", NULL,
+     true, always},
+    {"splices", "where members of the armature meet: their welds or sockets are not described",
+     NULL, true, spliced},
+    {"anchors",
+     "what holds the stands: the welds of bronze and armature to it, plate, rods, and what they "
+     "sit in are not described",
+     NULL, true, always},
     {"footing", "pedestal, footing and soil: not described", NULL, true, standing},
-    {"fatigue", "fatigue of welds and of the bronze: this version does not compute it", NULL, true, windy},
-    {"galvanic", "bronze and another metal that touch in the wet: this version does not judge the pair", NULL, false, armature_in_bronze},
-    {"handling", "lifting, laying down, transport: this version does not compute it", NULL, false, always},
-    {"seams", "seams of the bronze that nobody described: taken as the alloy's seams count", NULL, true, seams},
-    {"shaking", "it can be shaken by hand (a mode between 1 and 5 Hz): a static push does not cover this", NULL, false, swings_by_hand},
+    {"fatigue", "fatigue of welds and of the bronze: this version does not compute it", NULL, true,
+     windy},
+    {"galvanic",
+     "bronze and another metal that touch in the wet: this version does not judge the pair", NULL,
+     false, armature_in_bronze},
+    {"handling", "lifting, laying down, transport: this version does not compute it", NULL, false,
+     always},
+    {"seams", "seams of the bronze that nobody described: taken as the alloy's seams count", NULL,
+     true, seams},
+    {"shaking",
+     "it can be shaken by hand (a mode between 1 and 5 Hz): a static push does not cover this",
+     NULL, false, swings_by_hand},
 };
 
 /* Largest bending moment of a cut, armature alone, heavy or light, over the combinations of the
@@ -170,16 +197,23 @@ static bool transfer(const tt_check_input *in, tt_findings *out)
 {
     for (size_t s = 0; s < in->piece->segments.n; s++) {
         const tt_segment *segment = &in->piece->segments.at[s];
-        if (segment->armature.form == TT_MEMBER_NONE || segment->outline.kind == TT_OUTLINE_NONE) continue;
+        if (segment->armature.form == TT_MEMBER_NONE || segment->outline.kind == TT_OUTLINE_NONE)
+            continue;
         for (int end = 0; end < 2; end++) {
             const size_t point = end ? segment->to : segment->from;
             if (armature_goes_on(in->piece, s, point)) continue;
             const size_t cut = end ? in->model->first_cut[s + 1] - 1 : in->model->first_cut[s];
             const double moment = moment_at(in, cut);
-            const tt_unchecked entry = {.check = "transfer", .where = in->piece->points.at[point].name,
-                                        .why = "the armature ends here and what it carries has to go over to the bronze through welds or pins that nobody described; told is the bending moment alone, and what goes over on the way there comes on top",
-                                        .needed = true, .has_demand = moment > 0.0,
-                                        .demand = moment, .unit = "N.m"};
+            const tt_unchecked entry = {
+                .check = "transfer",
+                .where = in->piece->points.at[point].name,
+                .why = "the armature ends here and what it carries has to go over to the bronze "
+                       "through welds or pins that nobody described; told is the bending moment "
+                       "alone, and what goes over on the way there comes on top",
+                .needed = true,
+                .has_demand = moment > 0.0,
+                .demand = moment,
+                .unit = "N.m"};
             if (!tt_unchecked_add(out, entry)) return false;
         }
     }
@@ -192,11 +226,18 @@ static bool dead_seams(const tt_check_input *in, tt_findings *out)
 {
     for (size_t c = 0; c < in->model->cuts.n; c++) {
         const tt_cut *cut = &in->model->cuts.at[c];
-        if (cut->armature.area <= 0.0 || cut->bronze.area <= 0.0 || tt_seam_at(in, cut) > 0.0) continue;
+        if (cut->armature.area <= 0.0 || cut->bronze.area <= 0.0 || tt_seam_at(in, cut) > 0.0)
+            continue;
         const double moment = moment_at(in, c);
-        const tt_unchecked entry = {.check = "transfer", .where = tt_piece_where(in->piece, &out->pool, cut->segment, cut->x),
-                                    .why = "a seam here counts nothing: what the bronze carries goes over to the armature through welds or pins that nobody described",
-                                    .needed = true, .has_demand = moment > 0.0, .demand = moment, .unit = "N.m"};
+        const tt_unchecked entry = {
+            .check = "transfer",
+            .where = tt_piece_where(in->piece, &out->pool, cut->segment, cut->x),
+            .why = "a seam here counts nothing: what the bronze carries goes over to the armature "
+                   "through welds or pins that nobody described",
+            .needed = true,
+            .has_demand = moment > 0.0,
+            .demand = moment,
+            .unit = "N.m"};
         if (!entry.where || !tt_unchecked_add(out, entry)) return false;
     }
     return true;
@@ -206,8 +247,11 @@ tt_status tt_unchecked_find(const tt_check_input *in, tt_findings *out)
 {
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
         if (!rows[i].when(in)) continue;
-        const tt_unchecked entry = {.check = rows[i].check, .where = "the whole piece", .why = rows[i].why,
-                                    .give = rows[i].give, .needed = rows[i].needed};
+        const tt_unchecked entry = {.check = rows[i].check,
+                                    .where = "the whole piece",
+                                    .why = rows[i].why,
+                                    .give = rows[i].give,
+                                    .needed = rows[i].needed};
         if (!tt_unchecked_add(out, entry)) return TT_E_NOMEM;
     }
     return transfer(in, out) && dead_seams(in, out) ? TT_OK : TT_E_NOMEM;

@@ -16,11 +16,18 @@ static double use_under(const search *s, const tt_loaded_cut *at, double *stress
     return *stress < 0.0 ? -1.0 : s->part->use(at, *stress);
 }
 
-static void keep(search *s, const tt_loaded_cut *at, double use, size_t nearest, int pattern, const tt_combination *together)
+static void keep(search *s, const tt_loaded_cut *at, double use, size_t nearest, int pattern,
+                 const tt_combination *together)
 {
     if (use < 0.0 || (s->worst.any && use <= s->worst.use)) return;
-    s->worst = (tt_worst){.any = true, .use = use, .cut = *at->cut, .nearest = nearest, .carry = at->carry,
-                          .pattern = pattern, .together = together, .whole = at->whole};
+    s->worst = (tt_worst){.any = true,
+                          .use = use,
+                          .cut = *at->cut,
+                          .nearest = nearest,
+                          .carry = at->carry,
+                          .pattern = pattern,
+                          .together = together,
+                          .whole = at->whole};
 }
 
 /* Stress of each unit case by itself at a cut; false where the part is not asked. */
@@ -28,8 +35,10 @@ static bool unit_stresses(const search *s, size_t cut, int carry, double *stress
 {
     const tt_check_input *in = s->in;
     for (size_t i = 0; i < in->actions->cases.n; i++) {
-        const size_t same = in->actions->cases.at[i].against; /* a norm: the negative has the same */
-        const tt_loaded_cut at = {in, &in->model->cuts.at[cut], carry, in->solution->answer[carry][i].cut[cut]};
+        const size_t same =
+            in->actions->cases.at[i].against; /* a norm: the negative has the same */
+        const tt_loaded_cut at = {in, &in->model->cuts.at[cut], carry,
+                                  in->solution->answer[carry][i].cut[cut]};
         stress[i] = same != TT_NONE ? stress[same] : s->part->stress(&at);
         if (stress[i] < 0.0) return false;
     }
@@ -102,8 +111,9 @@ static void search_cut(search *s, size_t cut, int carry, double *unit)
 static double use_at(const search *s, size_t cut)
 {
     const tt_check_input *in = s->in;
-    const tt_loaded_cut at = {in, &in->model->cuts.at[cut], s->worst.carry,
-                              tt_superpose(in->solution, s->worst.carry, s->worst.together, s->worst.pattern, cut)};
+    const tt_loaded_cut at = {
+        in, &in->model->cuts.at[cut], s->worst.carry,
+        tt_superpose(in->solution, s->worst.carry, s->worst.together, s->worst.pattern, cut)};
     double stress;
     return use_under(s, &at, &stress);
 }
@@ -116,7 +126,8 @@ static void step_between(search *s, size_t segment)
     if (c == in->model->first_cut[segment] || c + 1 == in->model->first_cut[segment + 1]) return;
     const tt_cut *cut = &in->model->cuts.at[c];
     const double h0 = cut[0].x - cut[-1].x, h1 = cut[1].x - cut[0].x;
-    const double s0 = (s->worst.use - use_at(s, c - 1)) / h0, s1 = (use_at(s, c + 1) - s->worst.use) / h1;
+    const double s0 = (s->worst.use - use_at(s, c - 1)) / h0,
+                 s1 = (use_at(s, c + 1) - s->worst.use) / h1;
     const double bend = (s1 - s0) / (h0 + h1), slope = s0 + bend * h0; /* at the worst cut */
     if (!(bend < 0.0) || !isfinite(slope)) return;
     const double x = cut->x - slope / (2.0 * bend);

@@ -33,14 +33,16 @@ static void add(draft *to, size_t acting, double factor)
 }
 
 /* "6.10 sup: 1.35 weight + 1.5 wind 90"; "1.1/0.9 weight" where it tips and where it restores. */
-static char *name_of(const job *j, const char *rule, double weight, double restoring, const draft *parts)
+static char *name_of(const job *j, const char *rule, double weight, double restoring,
+                     const draft *parts)
 {
     tt_text words = {0};
     tt_text_format(&words, "%s: %.4g", rule, weight);
     if (restoring != weight) tt_text_format(&words, "/%.4g", restoring);
     tt_text_put(&words, " weight");
     for (size_t i = 0; i < parts->n; i++) {
-        tt_text_format(&words, " + %.4g %s", parts->part[i].factor, j->actions->cases.at[parts->part[i].acting].name);
+        tt_text_format(&words, " + %.4g %s", parts->part[i].factor,
+                       j->actions->cases.at[parts->part[i].acting].name);
     }
     char *name = words.failed ? NULL : tt_pool_copy(j->pool, tt_text_of(&words), words.n);
     tt_text_clear(&words);
@@ -49,9 +51,13 @@ static char *name_of(const job *j, const char *rule, double weight, double resto
 
 static void emit_one(job *j, const tt_rule *rule, const draft *all, size_t leading)
 {
-    tt_combination made = {.level = rule->level, .source = rule->source, .weight = rule->weight,
-                           .weight_restoring = rule->weight_restoring, .patterned = true,
-                           .overturning_factor = rule->overturning_factor, .leading = leading,
+    tt_combination made = {.level = rule->level,
+                           .source = rule->source,
+                           .weight = rule->weight,
+                           .weight_restoring = rule->weight_restoring,
+                           .patterned = true,
+                           .overturning_factor = rule->overturning_factor,
+                           .leading = leading,
                            .parts = all->n};
     made.name = name_of(j, rule->name, rule->weight, rule->weight_restoring, all);
     made.part = tt_pool_take(j->pool, all->n, sizeof *made.part);
@@ -122,8 +128,10 @@ static void spread_rule(job *j, const tt_rule *rule)
         if (class < 0 || rule->lead[class] == 0.0) continue;
         draft parts = nothing;
         add(&parts, i, rule->lead[class]);
-        if (class == TT_CLASS_WIND) with_own(j, rule, &parts, i);
-        else with_wind(j, rule, &parts, i);
+        if (class == TT_CLASS_WIND)
+            with_own(j, rule, &parts, i);
+        else
+            with_wind(j, rule, &parts, i);
     }
 }
 
@@ -138,13 +146,17 @@ static size_t case_named(const tt_actions *actions, const char *name)
 /* One of the file's own, with `wind` (when it is in it) taken as the given case. */
 static void own_one(job *j, const tt_own_combination *own, size_t wind)
 {
-    tt_combination made = {.level = (tt_level)own->level, .own = true, .patterned = true,
+    tt_combination made = {.level = (tt_level)own->level,
+                           .own = true,
+                           .patterned = true,
                            .source = {"given in the piece file", NULL, NULL, TT_GIVEN},
-                           .overturning_factor = 1.0, .leading = TT_NONE};
+                           .overturning_factor = 1.0,
+                           .leading = TT_NONE};
     double largest = 0.0;
     made.part = tt_pool_take(j->pool, own->terms, sizeof *made.part);
     made.name = wind == TT_NONE ? own->name
-                                : tt_pool_format(j->pool, "%s (%s)", own->name, j->actions->cases.at[wind].name);
+                                : tt_pool_format(j->pool, "%s (%s)", own->name,
+                                                 j->actions->cases.at[wind].name);
     if (!made.part || !made.name) {
         j->short_of_memory = true;
         return;
@@ -153,8 +165,10 @@ static void own_one(job *j, const tt_own_combination *own, size_t wind)
         const tt_term *term = &own->term[i];
         const bool any_wind = strcmp(term->name, "wind") == 0;
         const size_t acting = any_wind ? wind : case_named(j->actions, term->name);
-        if (strcmp(term->name, "weight") == 0) made.weight += term->factor;
-        else if (acting != TT_NONE) made.part[made.parts++] = (tt_part){acting, term->factor};
+        if (strcmp(term->name, "weight") == 0)
+            made.weight += term->factor;
+        else if (acting != TT_NONE)
+            made.part[made.parts++] = (tt_part){acting, term->factor};
         if (acting != TT_NONE && acting >= TT_PATTERNS && term->factor > largest) {
             largest = term->factor;
             made.leading = acting;
@@ -167,7 +181,8 @@ static void own_one(job *j, const tt_own_combination *own, size_t wind)
 static void own_combination(job *j, const tt_own_combination *own)
 {
     bool any_wind = false;
-    for (size_t i = 0; i < own->terms; i++) any_wind = any_wind || strcmp(own->term[i].name, "wind") == 0;
+    for (size_t i = 0; i < own->terms; i++)
+        any_wind = any_wind || strcmp(own->term[i].name, "wind") == 0;
     if (!any_wind || j->actions->winds == 0) {
         own_one(j, own, TT_NONE);
         return;
@@ -200,6 +215,7 @@ tt_status tt_combine(const tt_piece *piece, const tt_actions *actions, const tt_
     if (!sort_own(&j)) return TT_E_INPUT;
     const size_t n = basis->rules(piece->risk, rules, RULES);
     for (size_t i = 0; i < n; i++) spread_rule(&j, &rules[i]);
-    for (size_t i = 0; i < piece->combinations.n; i++) own_combination(&j, &piece->combinations.at[i]);
+    for (size_t i = 0; i < piece->combinations.n; i++)
+        own_combination(&j, &piece->combinations.at[i]);
     return j.short_of_memory ? TT_E_NOMEM : TT_OK;
 }

@@ -12,7 +12,7 @@ typedef struct {
 
 /** Loads together. Weight is apart: its pattern chooses the case. */
 typedef struct {
-    const char *name;   /* "6.10 sup: 1.35 weight + 1.5 wind 90"; the file's own name for its own */
+    const char *name; /* "6.10 sup: 1.35 weight + 1.5 wind 90"; the file's own name for its own */
     tt_level level;
     tt_source source;
     double weight;           /* factor on the weight */
@@ -20,7 +20,7 @@ typedef struct {
     double overturning_factor;
     tt_part *part;
     size_t parts;
-    bool own; /* from the file */
+    bool own;       /* from the file */
     bool patterned; /* judged with heavy and light weight; own ones too */
     size_t leading; /* case that leads, TT_NONE when weight alone */
 } tt_combination;
@@ -41,20 +41,23 @@ typedef struct {
 typedef struct {
     tt_answer *answer[TT_MODELS]; /* [cases] */
     tt_modes modes[TT_MODELS];
-    double residual;   /* largest of all */
+    double residual; /* largest of all */
     double refinement;
 } tt_solution;
 
-/** Solves every case in both models; the answer to a case's exact negative is its own turned round. */
-tt_status tt_solve_cases(const tt_model *model, const tt_actions *actions, tt_pool *pool, tt_solution *solution);
+/** Solves every case in both models; the answer to a case's exact negative is its own turned round.
+ */
+tt_status tt_solve_cases(const tt_model *model, const tt_actions *actions, tt_pool *pool,
+                         tt_solution *solution);
 
 /** Section forces of a combination at a cut, with the weight of a pattern. */
 tt_forces tt_superpose(const tt_solution *solution, int carry, const tt_combination *together,
                        int pattern, size_t cut);
 
 /** The same at a cut that is not one of the model's, from the frame itself. */
-tt_forces tt_superpose_at(const tt_model *model, const tt_actions *actions, const tt_solution *solution,
-                          int carry, const tt_combination *together, int pattern, const tt_cut *cut);
+tt_forces tt_superpose_at(const tt_model *model, const tt_actions *actions,
+                          const tt_solution *solution, int carry, const tt_combination *together,
+                          int pattern, const tt_cut *cut);
 
 /** Movement of a node (6) likewise; reaction of a node likewise. */
 void tt_superpose_move(const tt_solution *solution, int carry, const tt_combination *together,

@@ -9,7 +9,8 @@ static tt_status cut_one(const tt_model *model, int carry, const tt_frame_load *
     answer->cut = tt_pool_take(pool, model->cuts.n, sizeof *answer->cut);
     if (!answer->cut) return TT_E_NOMEM;
     for (size_t i = 0; i < model->cuts.n; i++) {
-        answer->cut[i] = tt_model_cut_forces(model, &model->cuts.at[i], &answer->state, load, carry);
+        answer->cut[i] =
+            tt_model_cut_forces(model, &model->cuts.at[i], &answer->state, load, carry);
     }
     return TT_OK;
 }
@@ -61,7 +62,8 @@ static size_t to_solve(const tt_actions *actions)
     return n;
 }
 
-tt_status tt_solve_cases(const tt_model *model, const tt_actions *actions, tt_pool *pool, tt_solution *solution)
+tt_status tt_solve_cases(const tt_model *model, const tt_actions *actions, tt_pool *pool,
+                         tt_solution *solution)
 {
     const size_t n = actions->cases.n, solved = to_solve(actions);
     tt_frame_load *load = tt_pool_take(pool, solved, sizeof *load);
@@ -74,7 +76,8 @@ tt_status tt_solve_cases(const tt_model *model, const tt_actions *actions, tt_po
         solution->answer[carry] = all;
         status = solve_model(model, carry, load, solved, state, pool, all);
         for (size_t i = solved; i < n && status == TT_OK; i++) {
-            if (!turn_round(model, &all[actions->cases.at[i].against], pool, &all[i])) status = TT_E_NOMEM;
+            if (!turn_round(model, &all[actions->cases.at[i].against], pool, &all[i]))
+                status = TT_E_NOMEM;
         }
         for (size_t i = 0; i < solved && status == TT_OK; i++) {
             solution->residual = fmax(solution->residual, all[i].state.residual);
@@ -106,8 +109,9 @@ tt_forces tt_superpose(const tt_solution *solution, int carry, const tt_combinat
     return sum;
 }
 
-tt_forces tt_superpose_at(const tt_model *model, const tt_actions *actions, const tt_solution *solution,
-                          int carry, const tt_combination *together, int pattern, const tt_cut *cut)
+tt_forces tt_superpose_at(const tt_model *model, const tt_actions *actions,
+                          const tt_solution *solution, int carry, const tt_combination *together,
+                          int pattern, const tt_cut *cut)
 {
     const tt_answer *answer = solution->answer[carry];
     tt_forces sum = {0};
@@ -116,7 +120,8 @@ tt_forces tt_superpose_at(const tt_model *model, const tt_actions *actions, cons
     add_forces(&sum, &one, together->weight);
     for (size_t i = 0; i < together->parts; i++) {
         const size_t acting = together->part[i].acting;
-        one = tt_model_cut_forces(model, cut, &answer[acting].state, &actions->cases.at[acting].on, carry);
+        one = tt_model_cut_forces(model, cut, &answer[acting].state, &actions->cases.at[acting].on,
+                                  carry);
         add_forces(&sum, &one, together->part[i].factor);
     }
     return sum;
@@ -145,6 +150,7 @@ void tt_superpose_reaction(const tt_solution *solution, int carry, const tt_comb
     for (int i = 0; i < 6; i++) out[i] = 0.0;
     add_six(out, answer[pattern].state.reaction[node], together->weight);
     for (size_t i = 0; i < together->parts; i++) {
-        add_six(out, answer[together->part[i].acting].state.reaction[node], together->part[i].factor);
+        add_six(out, answer[together->part[i].acting].state.reaction[node],
+                together->part[i].factor);
     }
 }

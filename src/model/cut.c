@@ -33,7 +33,8 @@ static bool fractions(const tt_piece *piece, size_t index, tt_pool *pool, double
     const double length = tt_segment_length(piece, &piece->segments.at[index]);
     const int parts = (int)fmax(10.0, ceil(length / widest_gap - 1e-9));
     bool fits = true;
-    for (int i = 0; i <= parts; i++) fits = fits && add_fraction(pool, at, n, &cap, (double)i / parts);
+    for (int i = 0; i <= parts; i++)
+        fits = fits && add_fraction(pool, at, n, &cap, (double)i / parts);
     fits = fits && add_fraction(pool, at, n, &cap, 0.25) && add_fraction(pool, at, n, &cap, 0.5) &&
            add_fraction(pool, at, n, &cap, 0.75);
     for (size_t i = 0; i < piece->loads.n; i++) {
@@ -105,15 +106,19 @@ tt_cut tt_model_cut_at(const tt_model *model, size_t index, double x)
     const tt_outline outline = tt_segment_outline(segment, x);
     const double turn = x * (segment->turn_to - segment->turn);
     const bool hollow = outline.kind != TT_OUTLINE_NONE && !segment->solid;
-    tt_cut cut = {.segment = index, .x = x, .bar = bar,
-                  .bar_x = (x - stretch->x0) / (stretch->x1 - stretch->x0),
-                  .cos_turn = cos(turn), .sin_turn = sin(turn),
-                  .at = tt_lerp(piece->points.at[segment->from].at, piece->points.at[segment->to].at, x),
-                  .axes = tt_segment_axes(piece, segment, x),
-                  .bronze = tt_bronze_at(piece, segment, x, 0),
-                  .bronze_weak = tt_bronze_at(piece, segment, x, -1),
-                  .armature = tt_armature_at(piece, segment, x, false),
-                  .armature_weak = tt_armature_at(piece, segment, x, true)};
+    tt_cut cut = {
+        .segment = index,
+        .x = x,
+        .bar = bar,
+        .bar_x = (x - stretch->x0) / (stretch->x1 - stretch->x0),
+        .cos_turn = cos(turn),
+        .sin_turn = sin(turn),
+        .at = tt_lerp(piece->points.at[segment->from].at, piece->points.at[segment->to].at, x),
+        .axes = tt_segment_axes(piece, segment, x),
+        .bronze = tt_bronze_at(piece, segment, x, 0),
+        .bronze_weak = tt_bronze_at(piece, segment, x, -1),
+        .armature = tt_armature_at(piece, segment, x, false),
+        .armature_weak = tt_armature_at(piece, segment, x, true)};
     cut.on_bar = tt_frame_cut_at(cut.bar_x);
     if (hollow) cut.bore = tt_outline_bore(&outline, tt_segment_wall(segment, x, 1));
     share_out(piece, segment, &cut);

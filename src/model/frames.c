@@ -4,7 +4,8 @@
 #include <math.h>
 
 /* Adds a part's stiffness, given in the cut's axes, turned by `angle` about x into the bar's. */
-static void add_stiffness(tt_bar_section *at, const tt_section *part, double e, double nu, double angle)
+static void add_stiffness(tt_bar_section *at, const tt_section *part, double e, double nu,
+                          double angle)
 {
     const double g = e / (2.0 * (1.0 + nu)), c = cos(angle), s = sin(angle);
     const double gy = g * part->shear_y, gz = g * part->shear_z;
@@ -41,13 +42,15 @@ static tt_bar_section section_at(const tt_model *model, size_t index, int carry)
     tt_bar_section at = {0};
     if (strip->core.area > 0.0) {
         const tt_metal *metal = &piece->metals.at[segment->armature.metal];
-        add_stiffness(&at, &strip->core, tt_young_of_frames(piece, metal), tt_poisson(metal), angle);
+        add_stiffness(&at, &strip->core, tt_young_of_frames(piece, metal), tt_poisson(metal),
+                      angle);
         add_mass(&at, &strip->core, strip->armature, angle);
     }
     if (strip->shell.area > 0.0) {
         const tt_metal *metal = &piece->metals.at[segment->alloy];
         if (carry == TT_TOGETHER || strip->core.area <= 0.0)
-            add_stiffness(&at, &strip->shell, tt_young_of_frames(piece, metal), tt_poisson(metal), angle);
+            add_stiffness(&at, &strip->shell, tt_young_of_frames(piece, metal), tt_poisson(metal),
+                          angle);
         add_mass(&at, &strip->shell, strip->bronze[TT_NOMINAL], angle);
     }
     return at;
@@ -57,7 +60,8 @@ static bool add_nodes(const tt_model *model, tt_frame *frame)
 {
     const tt_piece *piece = model->piece;
     bool fits = true;
-    for (size_t i = 0; i < piece->points.n; i++) fits = fits && tt_frame_add_node(frame, piece->points.at[i].at);
+    for (size_t i = 0; i < piece->points.n; i++)
+        fits = fits && tt_frame_add_node(frame, piece->points.at[i].at);
     for (size_t b = 0; b < model->bars.n; b++) {
         const tt_stretch *bar = &model->bars.at[b];
         const tt_segment *segment = &piece->segments.at[bar->segment];
@@ -99,7 +103,8 @@ static bool add_the_rest(const tt_piece *piece, tt_frame *frame)
     }
     for (size_t i = 0; i < piece->lumps.n; i++) {
         const tt_lump *lump = &piece->lumps.at[i];
-        fits = fits && tt_frame_add_mass(frame, lump->at, lump->mass.is, lump->offset, lump->inertia);
+        fits =
+            fits && tt_frame_add_mass(frame, lump->at, lump->mass.is, lump->offset, lump->inertia);
     }
     return fits;
 }

@@ -36,8 +36,8 @@ static bool alloy_changes(const tt_piece *piece, size_t index, bool at_end)
 }
 
 /* Inside a limb the bronze is one casting unless its alloy changes; a limb that starts at, joins or
- * ends at another may be seamed there, by a place they share or by a rigid arm, and so may a segment
- * in the long form. */
+ * ends at another may be seamed there, by a place they share or by a rigid arm, and so may a
+ * segment in the long form. */
 static bool seam_possible(const tt_piece *piece, size_t index, bool at_end)
 {
     const tt_segment *segment = &piece->segments.at[index];
@@ -61,7 +61,8 @@ static bool stand_at(const tt_piece *piece, size_t point)
     return false;
 }
 
-/* Along cuts first..last: a stretch of equal modulus that is lower than what stands on both sides. */
+/* Along cuts first..last: a stretch of equal modulus that is lower than what stands on both sides.
+ */
 static void mark_necks(tt_model *model, size_t first, size_t last)
 {
     tt_cut *cut = model->cuts.at;
@@ -97,7 +98,8 @@ void tt_model_mark(tt_model *model)
         mark_ends(model, first, last);
         for (size_t k = s; k < s + count; k++) {
             model->cuts.at[model->first_cut[k]].seam_possible = seam_possible(piece, k, false);
-            model->cuts.at[model->first_cut[k + 1] - 1].seam_possible = seam_possible(piece, k, true);
+            model->cuts.at[model->first_cut[k + 1] - 1].seam_possible =
+                seam_possible(piece, k, true);
         }
         s += count;
     }

@@ -43,7 +43,8 @@ void tt_model_bar_nodes(const tt_model *model, size_t bar, size_t *from, size_t 
 {
     const tt_stretch *stretch = &model->bars.at[bar];
     const tt_segment *segment = &model->piece->segments.at[stretch->segment];
-    const size_t inner = model->first_inner[stretch->segment] + bar - model->first_bar[stretch->segment];
+    const size_t inner =
+        model->first_inner[stretch->segment] + bar - model->first_bar[stretch->segment];
     *from = stretch->x0 > 0.0 ? inner - 1 : segment->from;
     *to = stretch->x1 < 1.0 ? inner : segment->to;
 }

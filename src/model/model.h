@@ -26,13 +26,14 @@ typedef struct {
 /** What loads act on: the Gauss point of a bar. index = bar * TT_BAR_POINTS + point. */
 typedef struct {
     size_t segment;
-    double x;       /* fraction of the segment */
-    double length;  /* m that the point stands for */
-    tt_vec3 at;     /* m, global */
-    tt_axes axes;   /* local axes of the cut there */
+    double x;           /* fraction of the segment */
+    double length;      /* m that the point stands for */
+    tt_vec3 at;         /* m, global */
+    tt_axes axes;       /* local axes of the cut there */
     tt_outline outline; /* what the wind meets: the bronze's outside, or the bare armature */
     bool bare;          /* bare armature */
-    tt_section shell, core; /* bronze at the nominal wall, armature as bought; nil where there is none */
+    tt_section shell,
+        core; /* bronze at the nominal wall, armature as bought; nil where there is none */
     double bronze[TT_PATTERNS]; /* kg/m */
     double armature;            /* kg/m */
 } tt_strip;
@@ -40,22 +41,22 @@ typedef struct {
 /** A cut along a limb: where forces are told and parts are judged. */
 typedef struct {
     size_t segment;
-    double x;          /* fraction of the segment; 0 just behind `from`, 1 just before `to` */
+    double x; /* fraction of the segment; 0 just behind `from`, 1 just before `to` */
     size_t bar;
-    double bar_x;      /* fraction of the bar */
-    tt_frame_cut on_bar;           /* the same, for the frame */
-    double cos_turn, sin_turn;     /* of its axes against the bar's, about x */
+    double bar_x;              /* fraction of the bar */
+    tt_frame_cut on_bar;       /* the same, for the frame */
+    double cos_turn, sin_turn; /* of its axes against the bar's, about x */
     tt_vec3 at;
     tt_axes axes;
-    tt_section bronze;      /* nominal wall: mass, stiffness, shares */
-    tt_section bronze_weak; /* low wall: resistance */
+    tt_section bronze;        /* nominal wall: mass, stiffness, shares */
+    tt_section bronze_weak;   /* low wall: resistance */
     tt_section armature;      /* as bought: stiffness, shares */
     tt_section armature_weak; /* less loss, by the wall factor: resistance */
-    double bore;       /* m, inside the high wall; 0 without a hollow bronze */
+    double bore;              /* m, inside the high wall; 0 without a hollow bronze */
     double share_bronze[6];   /* of (N, Vy, Vz, T, My, Mz) in `together`, E of the bronze high */
     double share_armature[6]; /* the armature's, E of the bronze low */
-    bool seam_possible; /* a limb starts at or joins another here, or the alloy changes */
-    bool neck;          /* narrower than its neighbours along the limb, or a limb's end at a stand */
+    bool seam_possible;       /* a limb starts at or joins another here, or the alloy changes */
+    bool neck; /* narrower than its neighbours along the limb, or a limb's end at a stand */
 } tt_cut;
 
 typedef struct {
@@ -66,12 +67,12 @@ typedef struct {
     const tt_piece *piece;
     tt_pool pool;
     TT_LIST(tt_stretch) bars;
-    TT_LIST(tt_cut) cuts;   /* segment by segment, ascending x */
-    tt_strip *strips;       /* [bars.n * TT_BAR_POINTS] */
-    size_t *first_cut;      /* [segments + 1] */
-    size_t *first_bar;      /* [segments + 1] */
-    size_t nodes;           /* points come first, in order, then the inner ends of bars */
-    size_t *first_inner;    /* [segments + 1] first inner node of a segment */
+    TT_LIST(tt_cut) cuts; /* segment by segment, ascending x */
+    tt_strip *strips;     /* [bars.n * TT_BAR_POINTS] */
+    size_t *first_cut;    /* [segments + 1] */
+    size_t *first_bar;    /* [segments + 1] */
+    size_t nodes;         /* points come first, in order, then the inner ends of bars */
+    size_t *first_inner;  /* [segments + 1] first inner node of a segment */
     tt_frame *frame[TT_MODELS];
     double (*segment_bronze)[TT_PATTERNS]; /* [segments] kg */
     double *segment_armature;              /* [segments] kg */

@@ -32,7 +32,8 @@ tt_section tt_bronze_at(const tt_piece *piece, const tt_segment *segment, double
     const double nu = tt_poisson(&piece->metals.at[segment->alloy]);
     if (segment->solid) return tt_section_solid(&outline, nu);
     const double wall = tt_segment_wall(segment, t, which);
-    return which ? tt_section_shell_for_stress(&outline, wall) : tt_section_shell(&outline, wall, nu);
+    return which ? tt_section_shell_for_stress(&outline, wall)
+                 : tt_section_shell(&outline, wall, nu);
 }
 
 /* A tube loses `loss` from its outside; what is left of the wall counts by the wall factor. */
@@ -43,7 +44,8 @@ tt_section tt_armature_at(const tt_piece *piece, const tt_segment *segment, doub
     const double nu = tt_poisson(&piece->metals.at[member->metal]);
     double od = tt_member_od(member, t), wall = tt_member_wall(member, t);
     if (weak) {
-        const double inside = member->form == TT_MEMBER_BAR ? 0.0 : od - 2.0 * wall * member->wall_factor;
+        const double inside =
+            member->form == TT_MEMBER_BAR ? 0.0 : od - 2.0 * wall * member->wall_factor;
         od -= 2.0 * member->loss;
         wall = (od - inside) / 2.0;
         if (wall <= 0.0 || od <= 0.0) return (tt_section){0};

@@ -15,7 +15,8 @@ static double next_break(const tt_piece *piece, size_t segment, double x)
         const tt_own_load *load = &piece->loads.at[i];
         if (load->along != segment) continue;
         for (int k = 0; k < 2; k++) {
-            if (load->between[k] > x + 1e-9 && load->between[k] < next - 1e-9) next = load->between[k];
+            if (load->between[k] > x + 1e-9 && load->between[k] < next - 1e-9)
+                next = load->between[k];
         }
     }
     return next > 1.0 - 1e-9 ? 1.0 : next;
@@ -75,7 +76,8 @@ tt_status tt_model_stretch(tt_model *model)
         model->first_bar[s + 1] = model->bars.n;
         model->first_inner[s + 1] = model->first_inner[s] + model->bars.n - model->first_bar[s] - 1;
     }
-    model->strips = tt_pool_take(&model->pool, model->bars.n * TT_BAR_POINTS, sizeof *model->strips);
+    model->strips =
+        tt_pool_take(&model->pool, model->bars.n * TT_BAR_POINTS, sizeof *model->strips);
     if (!model->strips) return TT_E_NOMEM;
     for (size_t b = 0; b < model->bars.n; b++) {
         for (int p = 0; p < TT_BAR_POINTS; p++) {

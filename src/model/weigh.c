@@ -3,7 +3,9 @@
 
 static double of_lump(const tt_lump *lump, int pattern)
 {
-    return pattern == TT_HEAVY ? lump->mass.high : pattern == TT_LIGHT ? lump->mass.low : lump->mass.is;
+    return pattern == TT_HEAVY   ? lump->mass.high
+           : pattern == TT_LIGHT ? lump->mass.low
+                                 : lump->mass.is;
 }
 
 static void weigh_pattern(tt_model *model, int pattern)

@@ -28,7 +28,13 @@ typedef struct {
     unsigned origin;
 } tt_given;
 
-typedef enum { TT_ORIGIN_NOWHERE, TT_ORIGIN_FILE, TT_ORIGIN_DEFAULT, TT_ORIGIN_SET, TT_ORIGIN_DATA } tt_origin_kind;
+typedef enum {
+    TT_ORIGIN_NOWHERE,
+    TT_ORIGIN_FILE,
+    TT_ORIGIN_DEFAULT,
+    TT_ORIGIN_SET,
+    TT_ORIGIN_DATA
+} tt_origin_kind;
 
 typedef struct {
     const char *key;     /* "bronze/wall" */
@@ -48,11 +54,11 @@ typedef struct {
 typedef enum { TT_MEMBER_NONE, TT_MEMBER_TUBE, TT_MEMBER_BAR } tt_member_form;
 typedef struct {
     tt_member_form form;
-    double od, wall;      /* m, as bought; a bar has wall = od / 2 */
+    double od, wall;       /* m, as bought; a bar has wall = od / 2 */
     double od_to, wall_to; /* at the segment's end; the same when not tapered */
-    size_t metal;         /* index in piece->metals */
-    double loss;          /* m of wall lost to corrosion from the outside, for strength */
-    double wall_factor;   /* on the wall, for strength */
+    size_t metal;          /* index in piece->metals */
+    double loss;           /* m of wall lost to corrosion from the outside, for strength */
+    double wall_factor;    /* on the wall, for strength */
     unsigned origin;
 } tt_member;
 
@@ -60,20 +66,20 @@ typedef enum { TT_WIND_BY_SHAPE, TT_WIND_OWN_DRAG, TT_WIND_NONE } tt_wind_on;
 
 typedef struct {
     const char *name;
-    size_t from, to;         /* points */
-    size_t limb;             /* TT_NONE for a segment in the long form */
-    size_t place_in_limb;    /* 0 for the first segment of its limb */
-    tt_vec3 faces;           /* unit, resolved */
+    size_t from, to;                /* points */
+    size_t limb;                    /* TT_NONE for a segment in the long form */
+    size_t place_in_limb;           /* 0 for the first segment of its limb */
+    tt_vec3 faces;                  /* unit, resolved */
     tt_outline outline, outline_to; /* kind NONE: bare armature */
-    tt_given wall, wall_to;  /* solid: half the smaller width is not meant; see solid */
+    tt_given wall, wall_to;         /* solid: half the smaller width is not meant; see solid */
     bool solid;
-    double turn, turn_to;    /* rad, right-handed about x */
-    size_t alloy;            /* index in piece->metals; TT_NONE without bronze */
+    double turn, turn_to; /* rad, right-handed about x */
+    size_t alloy;         /* index in piece->metals; TT_NONE without bronze */
     tt_given surface, extra, casting_quality;
-    double neck_quality;     /* casting quality given with a reason: also at necks; 0: by inspection */
+    double neck_quality; /* casting quality given with a reason: also at necks; 0: by inspection */
     tt_member armature;
     tt_wind_on wind;
-    double drag;             /* TT_WIND_OWN_DRAG */
+    double drag; /* TT_WIND_OWN_DRAG */
     const char *drag_because;
     tt_place place;
 } tt_segment;
@@ -92,12 +98,12 @@ typedef struct {
 
 typedef struct {
     const char *name;
-    size_t at;            /* point */
-    tt_given mass;        /* kg; of a `skin` the wall's low and high */
-    tt_vec3 offset;       /* m */
-    double wind_area;     /* m2, every direction alike; 0 none */
-    double drag;          /* 0: by the basis */
-    double inertia[3];    /* kg.m2, global axes through the lump */
+    size_t at;         /* point */
+    tt_given mass;     /* kg; of a `skin` the wall's low and high */
+    tt_vec3 offset;    /* m */
+    double wind_area;  /* m2, every direction alike; 0 none */
+    double drag;       /* 0: by the basis */
+    double inertia[3]; /* kg.m2, global axes through the lump */
     unsigned origin;
     tt_place place;
 } tt_lump;
@@ -107,7 +113,8 @@ typedef enum { TT_HELD_FIXED, TT_HELD_PINNED } tt_held;
 typedef struct {
     size_t at; /* point */
     tt_held held;
-    tt_vec3 *sole; /* polygon round the stand's point, global axes, m from that point, z = 0; NULL none */
+    tt_vec3 *sole; /* polygon round the stand's point, global axes, m from that point, z = 0; NULL
+                      none */
     size_t sole_n;
     tt_place place;
 } tt_stand;
@@ -117,7 +124,7 @@ typedef struct {
     bool ruled_out; /* site.wind: none */
     const char *none_because;
     tt_given basic_speed;
-    int exposure;   /* eu 0..4, us 'B'..'D' */
+    int exposure; /* eu 0..4, us 'B'..'D' */
     tt_given orography, direction_factor, season_factor, air, directionality, elevation;
 } tt_site_wind;
 
@@ -134,11 +141,11 @@ typedef enum { TT_LOAD_PERMANENT, TT_LOAD_VARIABLE, TT_LOAD_ACCIDENTAL } tt_load
 typedef struct {
     const char *name; /* of the case */
     tt_load_kind kind;
-    size_t at;        /* point; TT_NONE when along a segment */
-    size_t along;     /* segment; TT_NONE when at a point */
-    tt_vec3 force, moment;    /* N, N.m, global; at a point */
-    tt_vec3 line;             /* N/m, global; along a segment */
-    double between[2];        /* fractions of the segment */
+    size_t at;             /* point; TT_NONE when along a segment */
+    size_t along;          /* segment; TT_NONE when at a point */
+    tt_vec3 force, moment; /* N, N.m, global; at a point */
+    tt_vec3 line;          /* N/m, global; along a segment */
+    double between[2];     /* fractions of the segment */
     tt_place place;
 } tt_own_load;
 
@@ -185,7 +192,7 @@ struct tt_piece {
     TT_LIST(tt_point) points;
     TT_LIST(tt_limb) limbs;
     TT_LIST(tt_segment) segments;
-    TT_LIST(tt_arm) arms;       /* `rigid` and `joins` */
+    TT_LIST(tt_arm) arms; /* `rigid` and `joins` */
     TT_LIST(tt_lump) lumps;
     TT_LIST(tt_stand) stands;
     TT_LIST(tt_own_load) loads;

@@ -88,20 +88,23 @@ static double stretch(const tt_quadrant *e, const tt_ellipse_node *at, double de
 }
 
 /* A point at a depth, with a stretch of the curve there, times `depths` of depth. */
-static void add_at(tt_moments *sum, const tt_quadrant *e, const tt_ellipse_node *at, double depth, double depths)
+static void add_at(tt_moments *sum, const tt_quadrant *e, const tt_ellipse_node *at, double depth,
+                   double depths)
 {
     add(sum, stretch(e, at, depth) * depths, at->cos * (e->a - depth * e->b / at->w),
         at->sin * (e->b - depth * e->a / at->w));
 }
 
 /* Two Gauss points a depth are exact: the integrand is of third degree in it. */
-static void add_depths(tt_moments *sum, const tt_quadrant *e, const tt_ellipse_node *at, double depth)
+static void add_depths(tt_moments *sum, const tt_quadrant *e, const tt_ellipse_node *at,
+                       double depth)
 {
     add_at(sum, e, at, 0.5 * depth * (1.0 - ROOT), 0.5 * depth);
     add_at(sum, e, at, 0.5 * depth * (1.0 + ROOT), 0.5 * depth);
 }
 
-/* The nodes from where the curve at this depth begins: the quadrant's own when it is not trimmed. */
+/* The nodes from where the curve at this depth begins: the quadrant's own when it is not trimmed.
+ */
 static const tt_quadrant *from_start(const tt_quadrant *q, double depth, tt_quadrant *own)
 {
     const double start = trim(q, depth);
@@ -122,7 +125,8 @@ tt_strip tt_parallel_strip(const tt_quadrant *q, double depth)
     for (int i = 0; i < full->n; i++) add_depths(&strip.wall, q, &full->node[i], depth);
     if (full->low <= 0.0) return strip;
     for (int i = 0; i < q->n; i++) {
-        const tt_ellipse_node at = node_of(a, b, q->slope, 0.0, 0.5 * full->low / (q->n / NODES), i);
+        const tt_ellipse_node at =
+            node_of(a, b, q->slope, 0.0, 0.5 * full->low / (q->n / NODES), i);
         add_depths(&strip.trimmed, q, &at, b * at.w / a);
     }
     strip.tip = a - sqrt((a - b) * (a + b) * (b - depth) * (b + depth)) / b;
@@ -166,5 +170,6 @@ tt_shear_flow tt_parallel_flow(const tt_quadrant *q, double depth, const tt_mome
         flow_x += done.x * done.x * ds;
         flow_y += rest * rest * ds;
     }
-    return (tt_shear_flow){line->xx * line->xx / (line->size * flow_x), line->yy * line->yy / (line->size * flow_y)};
+    return (tt_shear_flow){line->xx * line->xx / (line->size * flow_x),
+                           line->yy * line->yy / (line->size * flow_y)};
 }

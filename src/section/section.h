@@ -52,9 +52,9 @@ typedef struct {
     double shear_y, shear_z; /* m2, shear areas (stiffness) along y and z */
     double reach_y, reach_z; /* m, largest |y|, |z| of a fibre */
     /* what stress needs */
-    double torsion_modulus;          /* m3: largest shear stress = T / torsion_modulus */
+    double torsion_modulus;            /* m3: largest shear stress = T / torsion_modulus */
     double peak_shear_y, peak_shear_z; /* 1/m2: largest shear stress = V * peak_shear */
-    bool elliptic;           /* bending combines as on an ellipse; else on a box's corners */
+    bool elliptic; /* bending combines as on an ellipse; else on a box's corners */
 } tt_section;
 
 /** A solid outline. nu: Poisson's ratio, for the shear areas (Cowper). */

@@ -36,25 +36,29 @@ static tt_section turned(const tt_section *from)
 /* Torsion from the area inside the mid-line and its length: EN 10210-2:2006 annex A, FROM MEMORY,
  * and Bredt's mean stress through the wall. Never more than the solid: to fill a hollow makes
  * nothing softer, and near the closing wall the mid-line promises too much. The modulus is that of
- * the surface (annex A's C_t = J / (t + 2 Am / U)), where the stress is higher than its mean through
- * the wall, 2 Am t, by 3 to 14 % for limbs' walls. */
+ * the surface (annex A's C_t = J / (t + 2 Am / U)), where the stress is higher than its mean
+ * through the wall, 2 Am t, by 3 to 14 % for limbs' walls. */
 static void set_torsion(tt_section *section, const tt_section *solid, double inside, double length,
                         double wall)
 {
     const double j = 4.0 * inside * inside * wall / length + length * wall * wall * wall / 3.0;
     section->j = fmin(j, solid->j);
-    section->torsion_modulus = fmin(section->j / (wall + 2.0 * inside / length), solid->torsion_modulus);
+    section->torsion_modulus =
+        fmin(section->j / (wall + 2.0 * inside / length), solid->torsion_modulus);
 }
 
 /* wide >= deep. Without stiffness the shear areas stay nil: they are the dearest part. */
-static tt_section shell_ellipse(double wide, double deep, double wall, const tt_section *solid, bool stiffness)
+static tt_section shell_ellipse(double wide, double deep, double wall, const tt_section *solid,
+                                bool stiffness)
 {
     const double a = 0.5 * wide, b = 0.5 * deep;
     tt_quadrant q;
     tt_quadrant_of(a, b, &q);
-    const tt_strip strip = tt_parallel_strip(&q, wall), outer_half = tt_parallel_strip(&q, 0.5 * wall);
+    const tt_strip strip = tt_parallel_strip(&q, wall),
+                   outer_half = tt_parallel_strip(&q, 0.5 * wall);
     const tt_moments mid = tt_parallel_line(&q, 0.5 * wall);
-    const tt_shear_flow flow = stiffness ? tt_parallel_flow(&q, 0.5 * wall, &mid) : (tt_shear_flow){0.0, 0.0};
+    const tt_shear_flow flow =
+        stiffness ? tt_parallel_flow(&q, 0.5 * wall, &mid) : (tt_shear_flow){0.0, 0.0};
     const tt_moments *full = &strip.wall, *end = &strip.trimmed;
     tt_section section = {
         .area = 4.0 * (full->size + end->size),
@@ -143,7 +147,8 @@ tt_section tt_section_shell_for_stress(const tt_outline *outline, double wall)
 
 double tt_outline_shell_area(const tt_outline *outline, double wall)
 {
-    const double small = fmin(outline->wide, outline->deep), large = fmax(outline->wide, outline->deep);
+    const double small = fmin(outline->wide, outline->deep),
+                 large = fmax(outline->wide, outline->deep);
     if (outline->kind == TT_OUTLINE_ELLIPSE && wall > 0.0 && wall <= 0.5 * small * small / large) {
         return tt_outline_perimeter(outline) * wall - PI * wall * wall;
     }

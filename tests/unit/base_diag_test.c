@@ -68,7 +68,8 @@ static void long_lines_are_cut(void **state)
     (void)state;
     static char line[100001], got[2000];
     memset(line, 'a', sizeof line - 1);
-    tt_diag diag = {.text = "x", .shown = line, .place = {1, 3, 1}, .severity = TT_ERROR, .number = 1002};
+    tt_diag diag = {
+        .text = "x", .shown = line, .place = {1, 3, 1}, .severity = TT_ERROR, .number = 1002};
     assert_true(tt_diag_print(&diag, got, sizeof got) < sizeof got);
     assert_non_null(strstr(got, "\n        |   ^\n"));
     diag.place.column = 60000;
@@ -76,30 +77,35 @@ static void long_lines_are_cut(void **state)
     assert_null(strstr(got, "aaa"));
 }
 
-/* Bytes that are not UTF-8 (table of RFC 3629, FROM MEMORY) and C1 controls do not reach a terminal. */
+/* Bytes that are not UTF-8 (table of RFC 3629, FROM MEMORY) and C1 controls do not reach a
+ * terminal. */
 static void only_text_on_a_terminal(void **state)
 {
     (void)state;
-    static const char *const rows[][2] = {
-        {"n\303\244men", "n\303\244men"},         /* two bytes */
-        {"\342\202\254", "\342\202\254"},         /* three */
-        {"\360\237\220\246!", "\360\237\220\246!"}, /* four */
-        {"a\200b", "a?b"},                         /* a lone continuation */
-        {"a\303", "a?"},                           /* cut off */
-        {"\303(", "?("},
-        {"\300\257", "??"},             /* overlong */
-        {"\340\200\257", "???"},       /* overlong */
-        {"\360\200\200\257", "????"}, /* overlong */
-        {"\355\240\200", "???"},       /* a surrogate */
-        {"\364\220\200\200", "????"}, /* over U+10FFFF */
-        {"\302\233" "2J", "?2J"},       /* U+009B */
-        {"\302\240x", "\302\240x"},   /* U+00A0 */
-        {"\233" "2J", "?2J"},
-        {"\033[2J\177\t", "?[2J?\t"}};
+    static const char *const rows[][2] = {{"n\303\244men", "n\303\244men"}, /* two bytes */
+                                          {"\342\202\254", "\342\202\254"}, /* three */
+                                          {"\360\237\220\246!", "\360\237\220\246!"}, /* four */
+                                          {"a\200b", "a?b"}, /* a lone continuation */
+                                          {"a\303", "a?"},   /* cut off */
+                                          {"\303(", "?("},
+                                          {"\300\257", "??"},           /* overlong */
+                                          {"\340\200\257", "???"},      /* overlong */
+                                          {"\360\200\200\257", "????"}, /* overlong */
+                                          {"\355\240\200", "???"},      /* a surrogate */
+                                          {"\364\220\200\200", "????"}, /* over U+10FFFF */
+                                          {"\302\233"
+                                           "2J",
+                                           "?2J"},                    /* U+009B */
+                                          {"\302\240x", "\302\240x"}, /* U+00A0 */
+                                          {"\233"
+                                           "2J",
+                                           "?2J"},
+                                          {"\033[2J\177\t", "?[2J?\t"}};
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
         char got[100], expected[100];
-        tt_diag_print(&(tt_diag){.file = rows[i][0], .text = "x", .severity = TT_ERROR, .number = 1002}, got,
-                      sizeof got);
+        tt_diag_print(
+            &(tt_diag){.file = rows[i][0], .text = "x", .severity = TT_ERROR, .number = 1002}, got,
+            sizeof got);
         snprintf(expected, sizeof expected, "%s: error TT1002: x\n", rows[i][1]);
         assert_string_equal(got, expected);
     }
@@ -110,11 +116,11 @@ static void numbers_are_told(void **state)
 {
     (void)state;
     unsigned last = 0, n = 0;
-#define TT_NUMBER(number, name, title, cure)   \
-    assert_true((number) > last);              \
-    last = (number);                           \
-    assert_non_null(tt_number_title(number));  \
-    assert_true(strlen(tt_number_cure(number)) > 3); \
+#define TT_NUMBER(number, name, title, cure)                                                       \
+    assert_true((number) > last);                                                                  \
+    last = (number);                                                                               \
+    assert_non_null(tt_number_title(number));                                                      \
+    assert_true(strlen(tt_number_cure(number)) > 3);                                               \
     n++;
 #include "base/numbers.def"
 #undef TT_NUMBER
@@ -125,11 +131,9 @@ static void numbers_are_told(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(sorted_by_place),
-        cmocka_unit_test(printed_with_a_caret),
+        cmocka_unit_test(sorted_by_place),     cmocka_unit_test(printed_with_a_caret),
         cmocka_unit_test(plain_on_a_terminal), cmocka_unit_test(only_text_on_a_terminal),
-        cmocka_unit_test(long_lines_are_cut),
-        cmocka_unit_test(numbers_are_told),
+        cmocka_unit_test(long_lines_are_cut),  cmocka_unit_test(numbers_are_told),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -80,7 +80,7 @@ static void no_overflow(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(pool_holds), cmocka_unit_test(list_grows), cmocka_unit_test(text_grows),
+        cmocka_unit_test(pool_holds),  cmocka_unit_test(list_grows),  cmocka_unit_test(text_grows),
         cmocka_unit_test(words_apart), cmocka_unit_test(no_overflow),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);

@@ -1,5 +1,6 @@
-/* Local axes of a segment, by the rule of the piece file's page: z is the part of `faces` across the
- * limb; within 20 degrees of that line the part of +z; within 20 degrees of +z too, of +x. y = z x x. */
+/* Local axes of a segment, by the rule of the piece file's page: z is the part of `faces` across
+ * the limb; within 20 degrees of that line the part of +z; within 20 degrees of +z too, of +x. y =
+ * z x x. */
 #include "assert_close.h"
 #include "piece/piece.h"
 
@@ -9,8 +10,10 @@ static tt_piece *piece_of(tt_vec3 to, tt_vec3 faces, double turn, double turn_to
     assert_non_null(piece);
     assert_true(tt_list_push(&piece->points, (tt_point){.name = "a"}));
     assert_true(tt_list_push(&piece->points, (tt_point){.name = "b", .at = to}));
-    assert_true(tt_list_push(&piece->segments, (tt_segment){.name = "a-b", .from = 0, .to = 1, .faces = faces,
-                                                            .turn = turn, .turn_to = turn_to}));
+    assert_true(tt_list_push(
+        &piece->segments,
+        (tt_segment){
+            .name = "a-b", .from = 0, .to = 1, .faces = faces, .turn = turn, .turn_to = turn_to}));
     return piece;
 }
 
@@ -36,10 +39,12 @@ static void axes_are(tt_vec3 to, tt_vec3 faces, double turn, tt_vec3 y, tt_vec3 
 static void by_the_rule(void **state)
 {
     (void)state;
-    axes_are((tt_vec3){0, 0, 2}, forward, 0, (tt_vec3){0, -1, 0}, forward);     /* a plumb shank */
-    axes_are((tt_vec3){3, 0, 0}, forward, 0, (tt_vec3){0, 1, 0}, upward);  /* an arm held forwards */
-    axes_are((tt_vec3){0, 3, 0}, forward, 0, (tt_vec3){0, 0, 1}, forward); /* an arm to the side: y = z cross x */
-    axes_are((tt_vec3){0, 0, 2}, upward, 0, (tt_vec3){0, -1, 0}, forward); /* faces along a plumb limb */
+    axes_are((tt_vec3){0, 0, 2}, forward, 0, (tt_vec3){0, -1, 0}, forward); /* a plumb shank */
+    axes_are((tt_vec3){3, 0, 0}, forward, 0, (tt_vec3){0, 1, 0}, upward); /* an arm held forwards */
+    axes_are((tt_vec3){0, 3, 0}, forward, 0, (tt_vec3){0, 0, 1},
+             forward); /* an arm to the side: y = z cross x */
+    axes_are((tt_vec3){0, 0, 2}, upward, 0, (tt_vec3){0, -1, 0},
+             forward); /* faces along a plumb limb */
     axes_are((tt_vec3){0, 0, -2}, forward, 0, (tt_vec3){0, 1, 0}, forward);
 }
 
@@ -63,7 +68,8 @@ static void no_flip_near_plumb(void **state)
     for (int lean = 0; lean <= 19; lean++) {
         for (int way = 0; way < 360; way += 15) {
             const double a = lean * atan(1.0) / 45.0, w = way * atan(1.0) / 45.0;
-            tt_piece *piece = piece_of((tt_vec3){sin(a) * cos(w), sin(a) * sin(w), cos(a)}, forward, 0, 0);
+            tt_piece *piece =
+                piece_of((tt_vec3){sin(a) * cos(w), sin(a) * sin(w), cos(a)}, forward, 0, 0);
             const tt_axes axes = tt_segment_axes(piece, &piece->segments.at[0], 0);
             assert_true(tt_dot(axes.z, forward) >= cos(a) - 1e-12);
             assert_true(-axes.y.y >= cos(a) - 1e-12);

@@ -1,11 +1,11 @@
 /* The list of loads together, counted and spelt out by hand from the rules of each basis. */
 #include "house.h"
 
-#define PIECE(basis, wind, own)                                                                   \
+#define PIECE(basis, wind, own)                                                                    \
     "piece: Post\nunits: mm\nbasis: " basis "\nbronze: {alloy: C87300, wall: 4}\n"                 \
     "limbs: {post: [[foot, 0, 0, 0, 300], [top, 0, 0, 1500, 200]]}\n"                              \
     "stands: [{at: foot, held: fixed}]\nsite: {wind: " wind "}\n"                                  \
-    "loads:\n"                                                                                    \
+    "loads:\n"                                                                                     \
     "  - {case: swing, kind: variable, at: top, force: [100 N, 0, 0]}\n"                           \
     "  - {case: lamp, kind: permanent, at: top, force: [0, 0, -50 N]}\n"                           \
     "  - {case: bump, kind: accidental, at: top, force: [0, 300 N, 0]}\n"                          \
@@ -31,21 +31,24 @@ static double factor_of(const house *h, const tt_combination *together, const ch
 {
     double sum = 0.0;
     for (size_t i = 0; i < together->parts; i++) {
-        if (strcmp(h->a->actions.cases.at[together->part[i].acting].name, acting) == 0) sum += together->part[i].factor;
+        if (strcmp(h->a->actions.cases.at[together->part[i].acting].name, acting) == 0)
+            sum += together->part[i].factor;
     }
     return sum;
 }
 
-/* eu, risk 2. Strength: 6.10 with G unfavourable and favourable; each with wind leading (36) with or
- * without the own case, with the own case leading with no wind or one of 36, and, unfavourable
- * only, bare: 2 (72 + 37) + 1 = 219; each with the lamp, which is permanent and of another source than
- * the weight, at 1.35 and at 1.00: 438; and 36 of the file's own. */
+/* eu, risk 2. Strength: 6.10 with G unfavourable and favourable; each with wind leading (36) with
+ * or without the own case, with the own case leading with no wind or one of 36, and, unfavourable
+ * only, bare: 2 (72 + 37) + 1 = 219; each with the lamp, which is permanent and of another source
+ * than the weight, at 1.35 and at 1.00: 438; and 36 of the file's own. */
 static void european(void **state)
 {
     (void)state;
-    house h = house_of(PIECE("eu", "{basic_speed: 24 m/s, terrain: II}", "weight: 1.1, wind: 0.7, swing: -0.4"));
+    house h = house_of(
+        PIECE("eu", "{basic_speed: 24 m/s, terrain: II}", "weight: 1.1, wind: 0.7, swing: -0.4"));
     assert_int_equal(of_level(&h, TT_STRENGTH), 438 + 36);
-    const tt_combination *c = named(&h, "6.10 sup: 1.35 weight + 1.5 wind 90 + 1.5 swing + 1.35 lamp");
+    const tt_combination *c =
+        named(&h, "6.10 sup: 1.35 weight + 1.5 wind 90 + 1.5 swing + 1.35 lamp");
     assert_close(c->weight, 1.35, 1e-12);
     assert_close(factor_of(&h, c, "wind 90"), 1.5, 1e-12);
     assert_close(factor_of(&h, c, "lamp"), 1.35, 1e-12);
@@ -65,12 +68,13 @@ static void european(void **state)
     house_close(&h);
 }
 
-/* us, strength: (1); (2); 0.9D + 1.6L; (4) with and without L; (5): 1 + 1 + 1 + 72 + 36, each with the
- * lamp at its two factors; and 36 of the file's own. */
+/* us, strength: (1); (2); 0.9D + 1.6L; (4) with and without L; (5): 1 + 1 + 1 + 72 + 36, each with
+ * the lamp at its two factors; and 36 of the file's own. */
 static void american(void **state)
 {
     (void)state;
-    house h = house_of(PIECE("us", "{basic_speed: 115 mph, exposure: C}", "weight: 1.1, wind: 0.7, swing: -0.4"));
+    house h = house_of(
+        PIECE("us", "{basic_speed: 115 mph, exposure: C}", "weight: 1.1, wind: 0.7, swing: -0.4"));
     named(&h, "(1): 1.4 weight + 1.4 lamp");
     named(&h, "(2): 1.2 weight + 1.6 swing + 1.2 lamp");
     named(&h, "(4): 1.2 weight + 1 wind 270 + 1 swing + 1.2 lamp");
@@ -110,7 +114,8 @@ static void windless(void **state)
     house h = house_of(PIECE("eu", "none", "weight: 1.1, swing: -0.4"));
     named(&h, "6.10 sup: 1.35 weight + 1.5 swing + 1.35 lamp");
     named(&h, "mine");
-    for (size_t i = 0; i < h.a->combinations.n; i++) assert_null(strstr(h.a->combinations.at[i].name, "wind"));
+    for (size_t i = 0; i < h.a->combinations.n; i++)
+        assert_null(strstr(h.a->combinations.at[i].name, "wind"));
     house_close(&h);
 }
 

@@ -29,15 +29,18 @@ static inline void house_close(house *h)
 
 static inline tt_check_input house_input(const house *h, double *scratch)
 {
-    return (tt_check_input){h->piece, h->a->model, h->a->basis, &h->a->actions,
-                            &h->a->combinations, &h->a->solution, scratch};
+    return (tt_check_input){h->piece,       h->a->model,         h->a->basis,
+                            &h->a->actions, &h->a->combinations, &h->a->solution,
+                            scratch};
 }
 
 static inline const tt_cut *house_cut(const house *h, const char *segment, double x)
 {
     for (size_t i = 0; i < h->a->model->cuts.n; i++) {
         const tt_cut *cut = &h->a->model->cuts.at[i];
-        if (strcmp(h->piece->segments.at[cut->segment].name, segment) == 0 && fabs(cut->x - x) < 1e-9) return cut;
+        if (strcmp(h->piece->segments.at[cut->segment].name, segment) == 0 &&
+            fabs(cut->x - x) < 1e-9)
+            return cut;
     }
     fail_msg("no cut of %s at %g", segment, x);
     return NULL;

@@ -1,5 +1,6 @@
 /* Wind on limbs and lumps against the rule written out by hand: force per length =
- * q G cf b (sin g w + sin^2 g cos g c). Expected values are built from the law, not from the code. */
+ * q G cf b (sin g w + sin^2 g cos g c). Expected values are built from the law, not from the code.
+ */
 #include "house.h"
 
 static house leaning(const char *wind, double x, double y, double z, const char *lump)
@@ -16,7 +17,8 @@ static house leaning(const char *wind, double x, double y, double z, const char 
 
 static const char european[] = "24 m/s, terrain: II";
 
-/* Below zmin the pressure is one: qp = (1 + 7 Iv) rho vm^2 / 2 with ln(2/0.05), EN 1991-1-4 4.2-4.5. */
+/* Below zmin the pressure is one: qp = (1 + 7 Iv) rho vm^2 / 2 with ln(2/0.05), EN
+ * 1991-1-4 4.2-4.5. */
 static double pressure(void)
 {
     const double ln = log(2.0 / 0.05), vm = 0.19 * ln * 24.0;
@@ -46,7 +48,8 @@ static void by_the_law(const house *h, tt_vec3 axis, double length)
 static void on_leaning_rods(void **state)
 {
     (void)state;
-    static const tt_vec3 rods[] = {{0, 0, 1500}, {900, 0, 1200}, {700, 500, 900}, {-400, 300, 1100}, {1100, 200, 0}};
+    static const tt_vec3 rods[] = {
+        {0, 0, 1500}, {900, 0, 1200}, {700, 500, 900}, {-400, 300, 1100}, {1100, 200, 0}};
     for (size_t i = 0; i < sizeof rods / sizeof *rods; i++) {
         house h = leaning(european, rods[i].x, rods[i].y, rods[i].z, "");
         assert_int_equal(h.a->actions.winds, 36);
@@ -71,25 +74,28 @@ static void lump_at_its_place(void **state)
     (void)state;
     house bare = leaning(european, 0, 0, 1200, "");
     house h = leaning(european, 0, 0, 1200,
-                      "lumps: [{name: lamp, at: b, mass: 1 kg, offset: [0, 200, 300], wind_area: 0.05 m2, drag: 1.4}]\n");
+                      "lumps: [{name: lamp, at: b, mass: 1 kg, offset: [0, 200, 300], wind_area: "
+                      "0.05 m2, drag: 1.4}]\n");
     tt_vec3 force, moment, without, none;
     for (size_t i = 0; i < h.a->actions.cases.n; i++) {
         const tt_case *acting = &h.a->actions.cases.at[i];
         if (strcmp(acting->name, "wind 0") != 0) continue;
         tt_case_resultant(h.a->model, acting, (tt_vec3){0, 0, 0}, &force, &moment);
-        tt_case_resultant(bare.a->model, &bare.a->actions.cases.at[i], (tt_vec3){0, 0, 0}, &without, &none);
+        tt_case_resultant(bare.a->model, &bare.a->actions.cases.at[i], (tt_vec3){0, 0, 0}, &without,
+                          &none);
         const double gust = h.a->actions.wind[0].gust / bare.a->actions.wind[0].gust;
         const double lump = pressure() * h.a->actions.wind[0].gust * 1.4 * 0.05;
         assert_close(force.x - without.x * gust, lump, 1e-7);
-        assert_close(moment.y - none.y * gust, lump * 1.5, 1e-7);   /* y = z cross x */
+        assert_close(moment.y - none.y * gust, lump * 1.5, 1e-7); /* y = z cross x */
         assert_close(moment.z - none.z * gust, -lump * 0.2, 1e-7);
     }
     house_close(&h);
     house_close(&bare);
 }
 
-/* ASCE 7 29.7: never under 16 psf on the area across the wind. At 85 mph in exposure B a rod of 80 mm
- * would take q Gf 1.2; where that is under 16 psf = 766.1 Pa, 766.1 Pa times 0.08 m times its length. */
+/* ASCE 7 29.7: never under 16 psf on the area across the wind. At 85 mph in exposure B a rod of 80
+ * mm would take q Gf 1.2; where that is under 16 psf = 766.1 Pa, 766.1 Pa times 0.08 m times its
+ * length. */
 static void american_least(void **state)
 {
     (void)state;
@@ -111,7 +117,8 @@ static void continuous_in_lean(void **state)
         const double a = lean * atan(1.0) / 45.0;
         house h = leaning(european, 1000 * sin(a), 0, 1000 * cos(a), "");
         const tt_wind_direction *wind = &h.a->actions.wind[3];
-        const double now[] = {wind->force.x / wind->gust, wind->force.y / wind->gust, wind->force.z / wind->gust};
+        const double now[] = {wind->force.x / wind->gust, wind->force.y / wind->gust,
+                              wind->force.z / wind->gust};
         for (int k = 0; k < 3 && lean > 0; k++) assert_near(now[k], before[k], 2.0); /* of 50 N */
         memcpy(before, now, sizeof before);
         house_close(&h);
@@ -121,8 +128,9 @@ static void continuous_in_lean(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(on_leaning_rods),  cmocka_unit_test(end_on_nothing), cmocka_unit_test(lump_at_its_place),
-        cmocka_unit_test(american_least), cmocka_unit_test(continuous_in_lean),
+        cmocka_unit_test(on_leaning_rods),    cmocka_unit_test(end_on_nothing),
+        cmocka_unit_test(lump_at_its_place),  cmocka_unit_test(american_least),
+        cmocka_unit_test(continuous_in_lean),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

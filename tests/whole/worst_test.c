@@ -15,18 +15,21 @@ static void write_piece(unsigned *seed, char *text, size_t size)
     const bool eu = *seed & 0x8000u;
     const double a = random_between(seed, 70, 160), b = random_between(seed, 70, 160);
     const double x = random_between(seed, -300, 300), y = random_between(seed, -300, 300);
-    snprintf(text, size,
-             "piece: Random\nunits: mm\nbasis: %s\nbronze: {alloy: C87300, wall: %.1f}\narmature: {grade: \"1.4462\"}\n"
-             "limbs:\n  leg: {rows: [[foot, 0, 0, 0, %.0f, %.0f], [knee, %.0f, %.0f, 700, %.0f, %.0f], "
-             "[hip, %.0f, %.0f, 1300, 150, 120]], armature: {bar: 25}}\n"
-             "  arm: [[hip], [hand, %.0f, %.0f, 1500, 80, 60]]\n"
-             "stands: [{at: foot, held: fixed}]\nsite: {wind: {basic_speed: %s}}\n"
-             "loads: [{case: pull, kind: variable, at: hand, force: [%.0f N, %.0f N, %.0f N]},\n"
-             "  {case: hang, kind: variable, along: knee-hip, force_per_length: [0, %.0f N/m, 20 N/m], between: [0.2, 0.7]}]\n",
-             eu ? "eu" : "us", random_between(seed, 3, 8), a, b, x, y, b, a, x / 2, y / 3,
-             y * 2, x * 2, eu ? "26 m/s, terrain: III" : "110 mph, exposure: B",
-             random_between(seed, -400, 400), random_between(seed, -400, 400), random_between(seed, -400, 400),
-             random_between(seed, -300, 300));
+    snprintf(
+        text, size,
+        "piece: Random\nunits: mm\nbasis: %s\nbronze: {alloy: C87300, wall: %.1f}\narmature: "
+        "{grade: \"1.4462\"}\n"
+        "limbs:\n  leg: {rows: [[foot, 0, 0, 0, %.0f, %.0f], [knee, %.0f, %.0f, 700, %.0f, %.0f], "
+        "[hip, %.0f, %.0f, 1300, 150, 120]], armature: {bar: 25}}\n"
+        "  arm: [[hip], [hand, %.0f, %.0f, 1500, 80, 60]]\n"
+        "stands: [{at: foot, held: fixed}]\nsite: {wind: {basic_speed: %s}}\n"
+        "loads: [{case: pull, kind: variable, at: hand, force: [%.0f N, %.0f N, %.0f N]},\n"
+        "  {case: hang, kind: variable, along: knee-hip, force_per_length: [0, %.0f N/m, 20 N/m], "
+        "between: [0.2, 0.7]}]\n",
+        eu ? "eu" : "us", random_between(seed, 3, 8), a, b, x, y, b, a, x / 2, y / 3, y * 2, x * 2,
+        eu ? "26 m/s, terrain: III" : "110 mph, exposure: B", random_between(seed, -400, 400),
+        random_between(seed, -400, 400), random_between(seed, -400, 400),
+        random_between(seed, -300, 300));
 }
 
 /* Any norm of the section forces will do: here one that no check uses. */
@@ -34,7 +37,8 @@ static double stress_of(const tt_loaded_cut *at)
 {
     if (at->carry == TT_TOGETHER && at->cut->segment == 2) return -1.0; /* not asked there */
     const tt_forces *f = &at->whole;
-    return fabs(f->n) / 7.0 + sqrt(f->my * f->my + 3.0 * f->mz * f->mz + 0.5 * f->t * f->t) + fabs(f->vy) / 11.0;
+    return fabs(f->n) / 7.0 + sqrt(f->my * f->my + 3.0 * f->mz * f->mz + 0.5 * f->t * f->t) +
+           fabs(f->vy) / 11.0;
 }
 
 static double use_of(const tt_loaded_cut *at, double stress)
@@ -53,8 +57,9 @@ static double brute_force(const tt_check_input *in, size_t segment, const bool *
             if (!levels[together->level]) continue;
             for (int carry = 0; carry < TT_MODELS; carry++) {
                 for (int pattern = TT_HEAVY; pattern <= TT_LIGHT; pattern++) {
-                    const tt_loaded_cut at = {in, &in->model->cuts.at[c], carry,
-                                              tt_superpose(in->solution, carry, together, pattern, c)};
+                    const tt_loaded_cut at = {
+                        in, &in->model->cuts.at[c], carry,
+                        tt_superpose(in->solution, carry, together, pattern, c)};
                     const double stress = stress_of(&at);
                     if (stress >= 0.0) worst = fmax(worst, use_of(&at, stress));
                 }
@@ -100,7 +105,8 @@ static void forces_between_cuts(void **state)
     const tt_cut cut = tt_model_cut_at(h.a->model, 0, 0.37);
     const tt_part parts = {TT_PATTERNS, 1.0};
     const tt_combination together = {.part = (tt_part *)&parts, .parts = 1};
-    const tt_forces f = tt_superpose_at(h.a->model, &h.a->actions, &h.a->solution, TT_ALONE, &together, TT_NOMINAL, &cut);
+    const tt_forces f = tt_superpose_at(h.a->model, &h.a->actions, &h.a->solution, TT_ALONE,
+                                        &together, TT_NOMINAL, &cut);
     /* The front is +x, so local z is global +x. On the face that looks up acts what is above: the
      * force along +z, and 1.26 m of x cross 100 N of z: -126 N.m about y. */
     assert_near(f.vz, 100.0, 1e-9);

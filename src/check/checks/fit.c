@@ -24,10 +24,12 @@ static tt_status judge(const tt_check_input *in, size_t index, tt_findings *out)
     const tt_source *practice = tt_source_of(TT_S_assumption);
     tt_steps steps = tt_steps_start(out);
     tt_step_add(&steps, "need", "d + 2*0.003", need, "m", practice, "%.5g + 2*0.003", od);
-    tt_step_add(&steps, "bore", "largest circle inside, the wall at its high end", tightest->bore, "m",
-                tt_source_of(TT_S_geometry), NULL);
-    tt_finding finding = tt_finding_of(in, name, need, tightest->bore, "m", "the wall, at its thickest, fills the limb");
-    finding.holds = need <= tightest->bore; /* a clearance is had or not: limits.use is no part of it */
+    tt_step_add(&steps, "bore", "largest circle inside, the wall at its high end", tightest->bore,
+                "m", tt_source_of(TT_S_geometry), NULL);
+    tt_finding finding = tt_finding_of(in, name, need, tightest->bore, "m",
+                                       "the wall, at its thickest, fills the limb");
+    finding.holds =
+        need <= tightest->bore; /* a clearance is had or not: limits.use is no part of it */
     if (finding.has_use) finding.margin = tightest->bore / need - 1.0;
     finding.segment = index;
     finding.x = tightest->x;
@@ -42,7 +44,8 @@ static tt_status run(const tt_check_input *in, tt_findings *out)
     tt_status status = TT_OK;
     for (size_t s = 0; s < in->piece->segments.n && status == TT_OK; s++) {
         const tt_segment *segment = &in->piece->segments.at[s];
-        if (segment->armature.form == TT_MEMBER_NONE || segment->outline.kind == TT_OUTLINE_NONE) continue;
+        if (segment->armature.form == TT_MEMBER_NONE || segment->outline.kind == TT_OUTLINE_NONE)
+            continue;
         any = true;
         status = judge(in, s, out);
     }
@@ -53,7 +56,8 @@ static tt_status run(const tt_check_input *in, tt_findings *out)
 const tt_check tt_check_fit = {
     .name = name,
     .title = "fit of the armature",
-    .explain = "At every cut the largest circle inside the bronze, its wall taken at the high end of "
-               "its spread, must leave the armature 3 mm of room all round.",
+    .explain =
+        "At every cut the largest circle inside the bronze, its wall taken at the high end of "
+        "its spread, must leave the armature 3 mm of room all round.",
     .source = TT_S_assumption,
     .run = run};

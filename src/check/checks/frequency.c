@@ -9,7 +9,11 @@ static const char name[] = "frequency";
 static tt_status run(const tt_check_input *in, tt_findings *out)
 {
     const tt_limits *limits = &in->piece->limits;
-    if (!limits->has_frequency) return tt_inapplicable_add(out, name, "no limits.frequency is given; the frequencies are told") ? TT_OK : TT_E_NOMEM;
+    if (!limits->has_frequency)
+        return tt_inapplicable_add(out, name,
+                                   "no limits.frequency is given; the frequencies are told")
+                   ? TT_OK
+                   : TT_E_NOMEM;
     double lowest = INFINITY;
     int softer = TT_ALONE;
     for (int carry = 0; carry < TT_MODELS; carry++) {
@@ -19,7 +23,8 @@ static tt_status run(const tt_check_input *in, tt_findings *out)
         lowest = f;
         softer = carry;
     }
-    if (!isfinite(lowest)) return tt_inapplicable_add(out, name, "nothing can swing") ? TT_OK : TT_E_NOMEM;
+    if (!isfinite(lowest))
+        return tt_inapplicable_add(out, name, "nothing can swing") ? TT_OK : TT_E_NOMEM;
     tt_steps steps = tt_steps_start(out);
     tt_step_add(&steps, "f_1", NULL, lowest, "Hz", tt_source_of(TT_S_elasticity), NULL);
     tt_finding finding = tt_finding_of(in, name, limits->frequency.is, lowest, "Hz", NULL);
@@ -29,9 +34,10 @@ static tt_status run(const tt_check_input *in, tt_findings *out)
     return tt_finding_add(out, finding, &steps) ? TT_OK : TT_E_NOMEM;
 }
 
-const tt_check tt_check_frequency = {.name = name,
-                                     .title = "frequency",
-                                     .explain = "The lowest frequency at which the piece swings, in the softer carry "
-                                                "model and heavy, must not be below limits.frequency.",
-                                     .source = TT_S_elasticity,
-                                     .run = run};
+const tt_check tt_check_frequency = {
+    .name = name,
+    .title = "frequency",
+    .explain = "The lowest frequency at which the piece swings, in the softer carry "
+               "model and heavy, must not be below limits.frequency.",
+    .source = TT_S_elasticity,
+    .run = run};

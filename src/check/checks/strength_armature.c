@@ -5,9 +5,10 @@
 #include <math.h>
 
 static const char name[] = "strength.armature";
-static const char *const assumes[] = {
-    "linear elastic, first yield; the member clauses (classes, buckling, interaction) are not in it",
-    "first order: what the piece gains by leaning is not in it", NULL};
+static const char *const assumes[] = {"linear elastic, first yield; the member clauses (classes, "
+                                      "buckling, interaction) are not in it",
+                                      "first order: what the piece gains by leaning is not in it",
+                                      NULL};
 
 static double strength(const tt_check_input *in, size_t index, tt_steps *steps)
 {
@@ -16,7 +17,8 @@ static double strength(const tt_check_input *in, size_t index, tt_steps *steps)
     const tt_fact *yield = &metal->fact[TT_P_YIELD];
     if (!yield->has) return 0.0;
     if (steps) tt_step_add(steps, "f_y", NULL, yield->value, "Pa", &yield->source, NULL);
-    return in->basis->steel_strength(yield->value, metal->fact[TT_P_ULTIMATE].value, metal->stainless, steps);
+    return in->basis->steel_strength(yield->value, metal->fact[TT_P_ULTIMATE].value,
+                                     metal->stainless, steps);
 }
 
 static double stress_at(const tt_loaded_cut *at)
@@ -50,7 +52,8 @@ static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *ou
         tt_steps_stress(&steps, &worst.cut.armature_weak, &on, &stress);
         f = strength(in, segment, &steps);
     }
-    tt_finding finding = tt_finding_of(in, name, stress.equivalent, f, "Pa", "nothing is left of the wall after corrosion");
+    tt_finding finding = tt_finding_of(in, name, stress.equivalent, f, "Pa",
+                                       "nothing is left of the wall after corrosion");
     tt_finding_place(in, out, &worst, &finding);
     finding.assumes = assumes;
     return finding.where && tt_finding_add(out, finding, &steps) ? TT_OK : TT_E_NOMEM;
@@ -72,10 +75,11 @@ static tt_status run(const tt_check_input *in, tt_findings *out)
 const tt_check tt_check_strength_armature = {
     .name = name,
     .title = "strength of the armature",
-    .explain = "The armature is taken as elastic. At every cut the axial force, bending, shear and "
-               "torsion that it carries give a normal and a shear stress; both at their largest are "
-               "joined by von Mises' rule and held against the design strength of the steel. In "
-               "'armature alone' it carries everything, in 'together' its share by stiffness. The "
-               "wall is less by the corrosion allowance.",
+    .explain =
+        "The armature is taken as elastic. At every cut the axial force, bending, shear and "
+        "torsion that it carries give a normal and a shear stress; both at their largest are "
+        "joined by von Mises' rule and held against the design strength of the steel. In "
+        "'armature alone' it carries everything, in 'together' its share by stiffness. The "
+        "wall is less by the corrosion allowance.",
     .source = TT_S_von_mises,
     .run = run};

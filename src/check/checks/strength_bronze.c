@@ -7,14 +7,17 @@
 static const char name[] = "strength.bronze";
 static const char *const assumes[] = {
     "no structural standard covers cast bronze; the divisors are an assumption of this program",
-    "casting quality 0.80; at a neck that bronze carries alone, from a use of one half on, 0.50 looked at only, 0.67 with penetrant, 0.80 with penetrant and radiograph",
+    "casting quality 0.80; at a neck that bronze carries alone, from a use of one half on, 0.50 "
+    "looked at only, 0.67 with penetrant, 0.80 with penetrant and radiograph",
     "seams that are not described count as the alloy's seams do",
     "the low wall all round; first order; local buckling is not in it", NULL};
 
-/* 14 CFR 29.621 taken as 1/factor: 1/2.0 looked at only, 1/1.5 with penetrant, 1/1.25 with penetrant
- * and radiograph (READ); at large 0.80 as ASME B31.3 302.3.3 (READ). The split is an assumption. */
+/* 14 CFR 29.621 taken as 1/factor: 1/2.0 looked at only, 1/1.5 with penetrant, 1/1.25 with
+ * penetrant and radiograph (READ); at large 0.80 as ASME B31.3 302.3.3 (READ). The split is an
+ * assumption. */
 static const double quality_at_large = 0.80, use_of_neck = 0.5;
-static const double quality_at_neck[] = {[TT_LOOKED_AT] = 0.50, [TT_PENETRANT] = 1.0 / 1.5, [TT_RADIOGRAPH] = 0.80};
+static const double quality_at_neck[] = {
+    [TT_LOOKED_AT] = 0.50, [TT_PENETRANT] = 1.0 / 1.5, [TT_RADIOGRAPH] = 0.80};
 
 static bool lonely_neck(const tt_cut *cut)
 {
@@ -35,7 +38,8 @@ static double quality_of_neck(const tt_check_input *in, const tt_segment *segmen
     return fmin(quality_away_from_necks(segment), quality_at_neck[in->piece->inspection]);
 }
 
-static double metal_strength(const tt_check_input *in, const tt_cut *cut, double quality, tt_steps *steps)
+static double metal_strength(const tt_check_input *in, const tt_cut *cut, double quality,
+                             tt_steps *steps)
 {
     const tt_metal *metal = &in->piece->metals.at[in->piece->segments.at[cut->segment].alloy];
     const tt_fact *yield = &metal->fact[TT_P_YIELD], *ultimate = &metal->fact[TT_P_ULTIMATE];
@@ -52,7 +56,8 @@ static double quality_of(const tt_check_input *in, const tt_cut *cut, double str
 {
     const tt_segment *segment = &in->piece->segments.at[cut->segment];
     const double at_large = quality_away_from_necks(segment);
-    if (!lonely_neck(cut) || stress <= use_of_neck * metal_strength(in, cut, at_large, NULL)) return at_large;
+    if (!lonely_neck(cut) || stress <= use_of_neck * metal_strength(in, cut, at_large, NULL))
+        return at_large;
     return quality_of_neck(in, segment);
 }
 
@@ -92,15 +97,19 @@ static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *ou
     tt_steps steps = tt_steps_start(out);
     tt_steps_forces(&steps, in, &worst, &on);
     tt_steps_stress(&steps, &worst.cut.bronze_weak, &on, &stress);
-    const double f = metal_strength(in, &worst.cut, quality_of(in, &worst.cut, stress.equivalent), &steps);
-    tt_finding finding = tt_finding_of(in, name, stress.equivalent, f, "Pa",
-                                       "a seam is possible here and this alloy's seams count nothing");
+    const double f =
+        metal_strength(in, &worst.cut, quality_of(in, &worst.cut, stress.equivalent), &steps);
+    tt_finding finding =
+        tt_finding_of(in, name, stress.equivalent, f, "Pa",
+                      "a seam is possible here and this alloy's seams count nothing");
     tt_finding_place(in, out, &worst, &finding);
-    if (finding.has_use && lonely_neck(&worst.cut)) finding.margin = margin_of_neck(in, &worst.cut, stress.equivalent);
+    if (finding.has_use && lonely_neck(&worst.cut))
+        finding.margin = margin_of_neck(in, &worst.cut, stress.equivalent);
     if (!finding.has_use) {
         finding.default_key = "seams"; /* nobody said anything of them: unknown */
     } else if (!finding.default_key && !lonely_neck(&worst.cut)) {
-        finding.default_key = tt_default_key(in->piece, in->piece->segments.at[segment].casting_quality.origin);
+        finding.default_key =
+            tt_default_key(in->piece, in->piece->segments.at[segment].casting_quality.origin);
     } else if (!finding.default_key && in->piece->segments.at[segment].neck_quality <= 0.0) {
         finding.default_key = tt_default_key(in->piece, in->piece->inspection_origin);
     }
@@ -124,10 +133,11 @@ static tt_status run(const tt_check_input *in, tt_findings *out)
 const tt_check tt_check_strength_bronze = {
     .name = name,
     .title = "strength of the bronze",
-    .explain = "The bronze shell is taken as elastic, with its wall at the low end of its spread. Its "
-               "stress at every cut, normal and shear at their largest joined by von Mises' rule, is "
-               "held against the smaller of yield over 1.5 and tensile strength over 2.5, times the "
-               "casting quality, times the efficiency of a seam where one is possible. Where an "
-               "armature carries, the bronze is judged for its share in 'together'.",
+    .explain =
+        "The bronze shell is taken as elastic, with its wall at the low end of its spread. Its "
+        "stress at every cut, normal and shear at their largest joined by von Mises' rule, is "
+        "held against the smaller of yield over 1.5 and tensile strength over 2.5, times the "
+        "casting quality, times the efficiency of a seam where one is possible. Where an "
+        "armature carries, the bronze is judged for its share in 'together'.",
     .source = TT_S_assumption,
     .run = run};

@@ -8,11 +8,18 @@ static tt_status run(const tt_check_input *in, tt_findings *out)
 {
     const tt_limits *limits = &in->piece->limits;
     const tt_sway most = tt_sway_find(in);
-    if (!limits->has_sway) return tt_inapplicable_add(out, name, "no limits.sway is given; the movement is told") ? TT_OK : TT_E_NOMEM;
-    if (!most.together || most.height <= 0.0) return tt_inapplicable_add(out, name, "no service loads, or no height") ? TT_OK : TT_E_NOMEM;
+    if (!limits->has_sway)
+        return tt_inapplicable_add(out, name, "no limits.sway is given; the movement is told")
+                   ? TT_OK
+                   : TT_E_NOMEM;
+    if (!most.together || most.height <= 0.0)
+        return tt_inapplicable_add(out, name, "no service loads, or no height") ? TT_OK
+                                                                                : TT_E_NOMEM;
     tt_steps steps = tt_steps_start(out);
-    tt_step_add(&steps, "sway", "u/h", most.move / most.height, "", tt_source_of(TT_S_statics), "%.5g/%.5g", most.move, most.height);
-    tt_finding finding = tt_finding_of(in, name, most.move / most.height, limits->sway.is, "", NULL);
+    tt_step_add(&steps, "sway", "u/h", most.move / most.height, "", tt_source_of(TT_S_statics),
+                "%.5g/%.5g", most.move, most.height);
+    tt_finding finding =
+        tt_finding_of(in, name, most.move / most.height, limits->sway.is, "", NULL);
     finding.where = in->piece->points.at[most.point].name;
     finding.combination = most.together->name;
     finding.pattern = tt_pattern_name[most.pattern];
@@ -20,9 +27,10 @@ static tt_status run(const tt_check_input *in, tt_findings *out)
     return tt_finding_add(out, finding, &steps) ? TT_OK : TT_E_NOMEM;
 }
 
-const tt_check tt_check_sway = {.name = name,
-                                .title = "sway",
-                                .explain = "The largest level movement of any place under service loads, over the "
-                                           "height of the piece above (or below) its stand, against limits.sway.",
-                                .source = TT_S_statics,
-                                .run = run};
+const tt_check tt_check_sway = {
+    .name = name,
+    .title = "sway",
+    .explain = "The largest level movement of any place under service loads, over the "
+               "height of the piece above (or below) its stand, against limits.sway.",
+    .source = TT_S_statics,
+    .run = run};
