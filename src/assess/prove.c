@@ -3,18 +3,26 @@
 #include "assess/parts.h"
 
 #include <math.h>
+#include <string.h>
 
 static const double gravity = 9.80665;
 
-/* Largest relative difference between the work of a case's loads and the strain energy of the bars,
- * over every case that was solved, in both carry models. */
+/* The cases whose energy is told: nominal weight, the file's own, and two winds at right angles. */
+static bool proved(const tt_case *acting)
+{
+    if (acting->kind == TT_CASE_WIND) return acting->direction == 0.0 || acting->direction == 90.0;
+    return acting->kind == TT_CASE_OWN || strcmp(acting->name, "weight") == 0;
+}
+
+/* Largest relative difference between the work of these cases' loads and the strain energy of the
+ * bars, in both carry models. */
 static tt_status energy(const tt_assessment *a, double *most)
 {
     for (int carry = 0; carry < TT_MODELS; carry++) {
         for (size_t i = 0; i < a->actions.cases.n; i++) {
             const tt_case *acting = &a->actions.cases.at[i];
             double work, strain;
-            if (acting->against != TT_NONE) continue;
+            if (!proved(acting)) continue;
             const tt_status status =
                 tt_frame_energy(a->model->frame[carry], &acting->on,
                                 &a->solution.answer[carry][i].state, &work, &strain);

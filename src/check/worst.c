@@ -19,7 +19,7 @@ static double use_under(const search *s, const tt_loaded_cut *at, double *stress
 static void keep(search *s, const tt_loaded_cut *at, double use, size_t nearest, int pattern,
                  const tt_combination *together)
 {
-    if (use < 0.0 || (s->worst.any && use <= s->worst.use)) return;
+    if (use < 0.0 || (s->worst.any && use <= s->worst.use * (1.0 + 1e-12))) return; /* ties stay */
     s->worst = (tt_worst){.any = true,
                           .use = use,
                           .cut = *at->cut,
