@@ -5,6 +5,9 @@
 #include <stdio.h>
 #include <string.h>
 
+enum { LENGTH_WORDS = 64, HINT = 160 };
+#define LIKELY 100.0 /* a larger scale is not proposed: assumption of this program */
+
 static const char *const bases[] = {"eu", "us", NULL};
 
 static void read_unit(tt_reader *reader, const tt_node *node)
@@ -13,11 +16,13 @@ static void read_unit(tt_reader *reader, const tt_node *node)
     const char *name = tt_take_text(reader, node, key);
     if (!name[0]) return;
     reader->unit = tt_length_unit(name);
+    reader->unit_name = tt_keep(reader, name);
     if (reader->unit > 0) {
         if (strcmp(name, "in") == 0 || strcmp(name, "ft") == 0) reader->piece->report = TT_IMPERIAL;
         return;
     }
     reader->unit = 1e-3; /* so that not every bare length is told as well */
+    reader->unit_name = "mm";
     tt_wrong(reader, TT_D_UNIT_UNKNOWN, node, "for example: units: mm",
              "`%.40s` is not a unit of length", name);
 }
@@ -36,18 +41,51 @@ void tt_read_units(tt_reader *reader, const tt_node *node, const tt_key *key, vo
     }
 }
 
+/* The length as written, with its unit: "400 mm". */
+static void in_words(const tt_reader *reader, const tt_node *node, char words[LENGTH_WORDS])
+{
+    const tt_node *is = tt_tree_find(node, "is"), *value = is ? is : node;
+    const tt_quantity q = tt_quantity_read(value->text, TT_Q_LENGTH, reader->unit);
+    const bool needs = q.bare && reader->unit_name;
+    snprintf(words, LENGTH_WORDS, "%.40s%s%.10s", value->text, needs ? " " : "",
+             needs ? reader->unit_name : "");
+}
+
+/* "1.8 mm" from 400 mm was meant as 1.8 m: the same number in a larger unit that makes a scale. */
+static void meant(const char *wanted, double measured, const tt_key *key, char hint[HINT])
+{
+    static const char *const larger[][2] = {{"mm", "m"}, {"cm", "m"}, {"in", "ft"}};
+    const size_t number = strcspn(wanted, " ");
+    snprintf(hint, HINT, "measured is the size of the maquette, wanted the full size");
+    for (size_t i = 0; i < sizeof larger / sizeof *larger; i++) {
+        char text[LENGTH_WORDS];
+        if (strcmp(wanted + number + strspn(wanted + number, " "), larger[i][0]) != 0) continue;
+        snprintf(text, sizeof text, "%.*s %s", (int)number, wanted, larger[i][1]);
+        const double scale = tt_quantity_read(text, TT_Q_LENGTH, 0).value / measured;
+        if (scale >= key->least && scale <= LIKELY) snprintf(hint, HINT, "did you mean %s?", text);
+    }
+}
+
+static void too_small(tt_reader *reader, const tt_node *node, const tt_key *key, double measured)
+{
+    char wanted[LENGTH_WORDS], as_measured[LENGTH_WORDS], hint[HINT];
+    in_words(reader, tt_tree_find(node, "wanted"), wanted);
+    in_words(reader, tt_tree_find(node, "measured"), as_measured);
+    meant(wanted, measured, key, hint);
+    tt_wrong(reader, TT_D_SCALE, node, hint, "wanted %s is smaller than measured %s", wanted,
+             as_measured);
+}
+
 static double ratio(tt_reader *reader, const tt_node *node, const tt_key *key)
 {
     tt_vec3 size = {NAN, NAN, NAN}; /* x measured, y wanted */
     tt_walk(reader, node, key->map, &size);
     const double scale = size.y / size.x;
-    if (scale < 1)
-        tt_wrong(reader, TT_D_SCALE, node,
-                 "write the size of the maquette as measured, the full "
-                 "size as wanted",
-                 "the scale is below one");
+    if (scale < key->least)
+        too_small(reader, node, key, size.x);
     else if (scale > key->most)
-        tt_wrong(reader, TT_D_SCALE, node, "check the units of both", "the scale is over 1000");
+        tt_wrong(reader, TT_D_SCALE, node, "check the units of both", "the scale is over %g",
+                 key->most);
     else
         tt_origin_add(reader, node, "wanted over measured", NULL);
     return scale;
@@ -60,39 +98,51 @@ static double factor(tt_reader *reader, const tt_node *node, const tt_key *key)
     tt_key wide = *key;
     wide.least = -INFINITY;
     const double scale = tt_take_number(reader, value, &wide);
-    if (scale < 1)
+    if (scale < key->least)
         tt_wrong(reader, TT_D_SCALE, value, "a maquette grows: 1 or more, or {measured, wanted}",
                  "the scale is below one");
     return scale;
 }
 
+/* Under a scale that is refused every length that it touches is NaN: told once, here. */
 void tt_read_scale(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)
 {
     (void)field;
     const bool map = node->kind == TT_MAPPING && !tt_tree_find(node, "is");
     const double scale = map ? ratio(reader, node, key) : factor(reader, node, key);
-    if (scale >= 1 && !reader->scale_option) reader->piece->scale = scale;
+    if (reader->scale_option) return;
+    reader->piece->scale = scale >= key->least && scale <= key->most ? scale : NAN;
+}
+
+static void wrong_option(tt_reader *reader, const char *scale, const tt_quantity *q)
+{
+    const tt_key *key = &tt_set_scale;
+    const bool number = q->fault == TT_QUANTITY_OK;
+    char hint[HINT];
+    snprintf(hint, sizeof hint, "%.*s%sa maquette grows by %g to %g, as in `%s`",
+             number ? 0 : (int)q->plain, q->hint, number ? "" : "; ", key->least, key->most,
+             key->example);
+    tt_diags_about(reader->diags, "--scale", scale, strlen(scale));
+    tt_complain(reader->diags, number ? TT_D_SCALE : TT_D_NUMBER_BAD,
+                ((tt_place){1, 1, (unsigned)strlen(scale)}), hint, "`%.40s` is not a scale", scale);
+    tt_diags_about(reader->diags, reader->file, reader->text, reader->length);
 }
 
 void tt_read_scale_option(tt_reader *reader, const char *scale)
 {
     const tt_quantity q = tt_quantity_read(scale, TT_Q_PURE, 0);
     const tt_key *key = &tt_set_scale;
-    if (q.fault == TT_QUANTITY_OK && q.value >= key->least && q.value <= key->most) {
-        reader->piece->scale = q.value;
-        reader->scale_option = true;
-        const tt_node node = {.set = true};
-        tt_enter(reader, "scale");
-        tt_origin_add(reader, &node, scale, NULL);
-        tt_leave(reader);
+    const bool good = q.fault == TT_QUANTITY_OK && q.value >= key->least && q.value <= key->most;
+    reader->piece->scale = good ? q.value : NAN;
+    reader->scale_option = true;
+    if (!good) {
+        wrong_option(reader, scale, &q);
         return;
     }
-    tt_diags_about(reader->diags, "--scale", scale, strlen(scale));
-    tt_complain(reader->diags, q.fault == TT_QUANTITY_OK ? TT_D_SCALE : TT_D_NUMBER_BAD,
-                ((tt_place){1, 1, (unsigned)strlen(scale)}),
-                q.fault == TT_QUANTITY_OK ? "a maquette grows: 1 to 1000" : q.hint,
-                "`%.40s` is not a scale", scale);
-    tt_diags_about(reader->diags, reader->file, reader->text, reader->length);
+    const tt_node node = {.set = true};
+    tt_enter(reader, "scale");
+    tt_origin_add(reader, &node, scale, NULL);
+    tt_leave(reader);
 }
 
 /* A word that is kept with its origin. */

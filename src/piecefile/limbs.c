@@ -119,12 +119,23 @@ static bool digits_only(const char *text)
     return text && text[0] && strspn(text, "0123456789") == strlen(text);
 }
 
-/* Could two neighbours among x, y, z be one number written with a comma: `-10,5`? */
+/* No blank between an entry and the one behind it, while the name has one behind its comma. */
+static bool tight(const tt_node *row, size_t i)
+{
+    const tt_place *name = &row->child[0]->place, *x = &row->child[1]->place;
+    const tt_place *a = &row->child[i]->place, *b = &row->child[i + 1]->place;
+    return a->line == b->line && a->column + a->width + 1 == b->column &&
+           name->column + name->width + 1 < x->column;
+}
+
+/* Could two neighbours be one number written with a comma: `-10,5`? Among x, y, z, or where the
+ * blanks of the row say so. */
 static bool comma_like(const tt_node *row)
 {
-    for (size_t i = 1; i + 1 < 4; i++) {
+    for (size_t i = 1; i + 1 < row->n; i++) {
         const char *whole = row->child[i]->text, *part = row->child[i + 1]->text;
         if (!whole || !digits_only(part) || strlen(part) > 2 || strcmp(part, "0") == 0) continue;
+        if (i > 2 && !tight(row, i)) continue;
         if (digits_only(whole[0] == '-' ? whole + 1 : whole)) return true;
     }
     return false;
@@ -142,9 +153,10 @@ static void ask_about_commas(tt_reader *reader, const tt_node *rows)
     }
     for (size_t i = 0; i < rows->n && wides <= girths; i++) {
         if (rows->child[i]->n != WIDE_AND_DEEP || !comma_like(rows->child[i])) continue;
-        tt_tell(reader, TT_WARNING, TT_D_ROW, rows->child[i], rows->child[i]->place,
-                "a decimal comma makes two numbers of one: write -10.5",
-                "this row has wide and deep, others of its limb a girth: is a comma meant as a point?");
+        tt_tell(
+            reader, TT_WARNING, TT_D_ROW, rows->child[i], rows->child[i]->place,
+            "a decimal comma makes two numbers of one: write -10.5",
+            "this row has wide and deep, others of its limb a girth: is a comma meant as a point?");
     }
 }
 

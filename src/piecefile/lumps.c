@@ -35,6 +35,17 @@ static void lump_mass(tt_reader *reader, const tt_node *node, tt_lump *lump)
                      "a lump lacks `mass` or `skin`");
 }
 
+/* Once, at the first mass without a reason. */
+static void ask_about_scale(tt_reader *reader, const tt_node *mass)
+{
+    if (!mass || tt_tree_find(mass, "because") || !(reader->piece->scale > 1)) return;
+    if (reader->mass_told) return;
+    reader->mass_told = true;
+    tt_tell(reader, TT_WARNING, TT_D_SCALE, mass, tt_key_place(mass),
+            "where it is meant so: mass: {is: 38 kg, because: \"of the full size\"}",
+            "masses of lumps are those of the full size; they do not follow the scale");
+}
+
 /* A lump has no outline, so a drag of its own replaces no coefficient and needs no reason. */
 static void lump_drag(tt_reader *reader, const tt_node *node, tt_lump *lump)
 {
@@ -44,8 +55,9 @@ static void lump_drag(tt_reader *reader, const tt_node *node, tt_lump *lump)
         lump->drag = own.is;
         lump->origin = own.origin;
     } else if (lump->wind_area > 0.0) {
-        lump->origin = tt_origin_default(reader, "lumps/drag", reader->us ? "2.0" : "1.8",
-                                         "a body of unknown shape, as for an outline that has no coefficient of its own");
+        lump->origin = tt_origin_default(
+            reader, "lumps/drag", reader->us ? "2.0" : "1.8",
+            "a body of unknown shape, as for an outline that has no coefficient of its own");
     }
 }
 
@@ -76,6 +88,7 @@ void tt_read_lumps(tt_reader *reader, const tt_node *node, const tt_key *key, vo
         tt_enter(reader, name && name->kind == TT_SCALAR ? name->text : "lump");
         tt_walk(reader, entry, key->map, &lump);
         if (entry->kind == TT_MAPPING) lump_mass(reader, entry, &lump);
+        ask_about_scale(reader, tt_tree_find(entry, "mass"));
         lump_drag(reader, entry, &lump);
         lump_inertia(reader, entry, &lump);
         if (name && lump.name && taken(reader, lump.name))

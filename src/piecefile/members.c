@@ -128,7 +128,7 @@ static bool has_grade(tt_reader *reader, const tt_draft *draft)
     if (reader->grade.said) return true;
     if (!reader->no_grade_told)
         tt_wrong(reader, TT_D_KEY_MISSING, draft->said.armature.node,
-                 "add, for example: armature: {grade: \"1.4462\"}",
+                 "at the top of the file: armature: {grade: \"1.4462\"}",
                  "an armature without a grade of steel");
     reader->no_grade_told = true;
     return false;

@@ -2,6 +2,7 @@
  * said of the bronze at large. Each metal that is used is copied once into the piece. */
 #include "piecefile/reader.h"
 
+#include <stdio.h>
 #include <string.h>
 
 /* One own number becomes the fact of every property that it stands for. */
@@ -57,10 +58,13 @@ static void tell_unknown(tt_reader *reader, const tt_node *node, const char *nam
     for (size_t i = 0; i < reader->own.n; i++) tt_near_try(&near, reader->own.at[i].name);
     for (size_t i = 0; i < tt_metals_count(); i++)
         if (tt_metals_at(i)->kind == kind) tt_near_try(&near, tt_metals_at(i)->name);
-    const char *what = kind == TT_CAST ? "an alloy" : "a steel";
-    tt_wrong(reader, TT_D_NAME_UNKNOWN, node,
-             tt_near_words(&near, "name one of the table, or give its numbers under `materials`"),
-             "`%.60s` is not %s that is known here", name, what);
+    const bool cast = kind == TT_CAST;
+    char hint[400];
+    snprintf(hint, sizeof hint, "%s `tiptoe stock %s` lists them",
+             tt_near_words(&near, "name one of the table, or give its numbers under `materials`;"),
+             cast ? "alloys" : "steels");
+    tt_wrong(reader, TT_D_NAME_UNKNOWN, node, hint, "`%.60s` is not %s that is known here", name,
+             cast ? "an alloy" : "a steel");
 }
 
 size_t tt_metal_use(tt_reader *reader, const tt_node *node, const char *name, tt_metal_kind kind)

@@ -21,6 +21,7 @@ static void read_all(tt_reader *reader)
     tt_head_defaults(reader);
     tt_finish_segments(reader);
     tt_finish_joins(reader);
+    tt_tell_bare(reader);
     if (!reader->no_memory) tt_rules(reader);
 }
 
@@ -37,6 +38,7 @@ static tt_status start(tt_reader *reader, const tt_changes *changes)
         tt_tree_read(reader->text, reader->length, &reader->trees, reader->diags, &root);
     if (status != TT_OK) return status;
     reader->root = root;
+    tt_join_commas(reader, root);
     if (changes && changes->sets && !tt_apply_sets(reader, root, changes)) return TT_E_NOMEM;
     if (changes && changes->scale) tt_read_scale_option(reader, changes->scale);
     return TT_OK;

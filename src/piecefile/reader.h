@@ -101,12 +101,18 @@ struct tt_reader {
     size_t depth;
     const tt_key *defaulting; /* its default is being read: origins are of that kind */
 
-    bool scale_option; /* --scale was given: the file's own is not used */
-    double unit;       /* of a bare length, m; 0: bare lengths are refused */
+    bool scale_option;     /* --scale was given: the file's own is not used */
+    double unit;           /* of a bare length, m; 0: bare lengths are refused */
+    const char *unit_name; /* its name; NULL */
+    struct {
+        size_t n; /* lengths without a unit, told once at the first of them */
+        const tt_node *node;
+        const tt_key *key;
+    } bare;
     bool us;
     bool no_memory;
     bool holes; /* a part was dropped because of a fault: judging the whole would mislead */
-    bool no_alloy_told, no_wall_told, no_grade_told;
+    bool no_alloy_told, no_wall_told, no_grade_told, mass_told;
 
     tt_vec3 faces;
     tt_bronze_draft bronze;
@@ -160,8 +166,20 @@ typedef struct {
 } tt_near;
 tt_near tt_near_to(const char *word);
 void tt_near_try(tt_near *near, const char *candidate);
+/** The one candidate that differs by a typing slip; NULL when none does, or several. */
+const char *tt_near_only(const tt_near *near);
 /** `otherwise` (may be NULL) when nothing is near. */
 const char *tt_near_words(tt_near *near, const char *otherwise);
+
+/* ---- faults.c: what is wrong with the text of a quantity ------------------------------------- */
+
+/** Tells it; lengths of the file without a unit are counted first and told by tt_tell_bare. */
+void tt_tell_fault(tt_reader *reader, const tt_node *node, const tt_key *key, const tt_quantity *q);
+void tt_tell_bare(tt_reader *reader);
+/** "`wall` must not be more than 200.0 m"; the bound SI. */
+void tt_tell_bound(tt_reader *reader, const tt_node *node, const tt_key *key, double bound,
+                   const char *words);
+void tt_tell_not_positive(tt_reader *reader, const tt_node *node, const tt_key *key);
 
 /* ---- values.c: scalars and quantities -------------------------------------------------------- */
 
@@ -169,6 +187,8 @@ const char *tt_near_words(tt_near *near, const char *otherwise);
 const tt_node *tt_value(tt_reader *reader, const tt_node *node, const char **because);
 double tt_take_number(tt_reader *reader, const tt_node *node, const tt_key *key);
 tt_given tt_take_given(tt_reader *reader, const tt_node *node, const tt_key *key);
+/** The factor of a quantity without a unit, 0 where it is refused. */
+double tt_bare_unit(const tt_reader *reader, const tt_key *key);
 /** A scalar's text, "" and told when it is none. */
 const char *tt_take_text(tt_reader *reader, const tt_node *node, const tt_key *key);
 /** Position among the words, -1 and told when it is none. */
@@ -214,6 +234,9 @@ tt_member tt_finish_member(tt_reader *reader, const tt_draft *draft);
 
 /* ---- steps of tt_piece_read ------------------------------------------------------------------ */
 
+/** Numbers that a comma cut in two, in braces, are put together again, so that the comma is told.
+ */
+void tt_join_commas(tt_reader *reader, tt_node *node);
 bool tt_apply_sets(tt_reader *reader, tt_node *root, const tt_changes *changes);
 void tt_read_scale_option(tt_reader *reader, const char *scale);
 void tt_head_defaults(tt_reader *reader);

@@ -36,6 +36,26 @@ static void height(tt_reader *reader)
              top);
 }
 
+/* Heights for the wind are counted from z = 0: a place below it, while nothing was said of what it
+ * stands on, is likely drawn from another level. Told at the lowest. */
+static void below(tt_reader *reader)
+{
+    const tt_piece *piece = reader->piece;
+    const tt_given *base = &piece->site.base_height;
+    if (!piece->site.wind.given || piece->points.n == 0 ||
+        piece->origins.at[base->origin].kind != TT_ORIGIN_DEFAULT)
+        return;
+    const tt_point *lowest = &piece->points.at[0];
+    for (size_t i = 1; i < piece->points.n; i++)
+        if (piece->points.at[i].at.z < lowest->at.z) lowest = &piece->points.at[i];
+    if (!(lowest->at.z < -TT_SHORTEST)) return;
+    tt_diags_add(reader->diags, TT_WARNING, TT_D_HEIGHT, lowest->place,
+                 "give site/base_height, the height of z = 0 over the ground",
+                 "`%.60s` lies %.3g m below the underside: heights over ground are counted from "
+                 "z = 0",
+                 lowest->name, -lowest->at.z);
+}
+
 /* An outline that is not round, where a small lean would turn it by up to a right angle. */
 static void axes(tt_reader *reader)
 {
@@ -55,7 +75,7 @@ static void axes(tt_reader *reader)
     }
 }
 
-static void (*const rules[])(tt_reader *) = {parts, stands, height, axes, tt_graph_rules};
+static void (*const rules[])(tt_reader *) = {parts, stands, height, below, axes, tt_graph_rules};
 
 void tt_rules(tt_reader *reader)
 {

@@ -84,7 +84,9 @@ static tt_node *read_value(tt_reader *reader, const char *text, const tt_steps_o
         reader->no_memory = true;
     tt_diags_about(reader->diags, reader->file, reader->text, reader->length);
     tt_text_clear(&padded);
-    if (value) mark(value);
+    if (!value) return NULL;
+    tt_join_commas(reader, value);
+    mark(value);
     return value;
 }
 
@@ -112,10 +114,25 @@ static bool called(const tt_node *entry, const char *key, const char *name)
     return child && tt_is_word(child, name);
 }
 
-/* Where the entry stands in the list; node->n when it does not. */
-static size_t entry_of(const tt_node *node, const char *name)
+static bool of_limbs(const tt_steps_of_key *key)
+{
+    return strcmp(key->name[0], "limbs") == 0;
+}
+
+static bool is_row(const tt_node *node, const tt_steps_of_key *key)
+{
+    return of_limbs(key) && node->kind == TT_SEQUENCE && node->n > 0 &&
+           node->child[0]->kind == TT_SCALAR;
+}
+
+/* Where the entry stands in the list; node->n when it does not. A row bears the name of its place.
+ */
+static size_t entry_of(const tt_node *node, const tt_steps_of_key *key, size_t step)
 {
     static const char *const keys[] = {"name", "at", "case"};
+    const char *name = key->name[step];
+    for (size_t i = 0; i < node->n; i++)
+        if (is_row(node->child[i], key) && tt_is_word(node->child[i]->child[0], name)) return i;
     for (size_t k = 0; k < sizeof keys / sizeof *keys; k++)
         for (size_t i = 0; i < node->n; i++)
             if (called(node->child[i], keys[k], name)) return i;
@@ -138,7 +155,7 @@ static tt_node *new_entry(tt_reader *reader, tt_node *list, const char *name, tt
 static tt_node *in_list(tt_reader *reader, tt_node *list, const tt_steps_of_key *key, size_t i,
                         const char *text)
 {
-    const size_t at = entry_of(list, key->name[i]);
+    const size_t at = entry_of(list, key, i);
     if (at < list->n) return list->child[at];
     if (i == 1 && strcmp(key->name[0], "segments") == 0)
         return new_entry(reader, list, key->name[i], key->place[i]);
@@ -146,6 +163,7 @@ static tt_node *in_list(tt_reader *reader, tt_node *list, const tt_steps_of_key 
     for (size_t k = 0; k < list->n; k++) {
         const tt_node *name = tt_tree_find(list->child[k], "name");
         if (!name) name = tt_tree_find(list->child[k], "at");
+        if (is_row(list->child[k], key)) name = list->child[k]->child[0];
         if (name && name->kind == TT_SCALAR) tt_near_try(&near, name->text);
     }
     wrong_set(reader, text, key->place[i],
@@ -180,15 +198,25 @@ static tt_node *in_map(tt_reader *reader, tt_node *map, const tt_steps_of_key *k
         child = new_node(reader, kind, key->name[i], key->place[i]);
         return put(reader, map, child) ? child : NULL;
     }
-    const bool limb = i == 1 && strcmp(key->name[0], "limbs") == 0;
+    const bool limb = i == 1 && of_limbs(key);
     if (!limb || child->kind != TT_SEQUENCE || tt_key_named(&tt_limb_map, key->name[i + 1]) == NULL)
         return child;
     return rows_apart(reader, map, child);
 }
 
+/* `limbs/LEG/ANKLE`: what is no key of the limb is a place of its rows. */
+static tt_node *rows_of(tt_node *node, const tt_steps_of_key *key, size_t i)
+{
+    tt_node *rows = i == 2 && of_limbs(key) ? tt_tree_find(node, "rows") : NULL;
+    const bool row = rows && rows->kind == TT_SEQUENCE &&
+                     !tt_key_named(&tt_limb_map, key->name[i]) && entry_of(rows, key, i) < rows->n;
+    return row ? rows : node;
+}
+
 static tt_node *descend(tt_reader *reader, tt_node *node, const tt_steps_of_key *key, size_t i,
                         const char *text)
 {
+    node = rows_of(node, key, i);
     if (node->kind == TT_MAPPING) return in_map(reader, node, key, i);
     if (node->kind == TT_SEQUENCE) return in_list(reader, node, key, i, text);
     wrong_set(reader, text, key->place[i], "give the whole value: KEY={...}",
@@ -196,16 +224,33 @@ static tt_node *descend(tt_reader *reader, tt_node *node, const tt_steps_of_key 
     return NULL;
 }
 
+/* A row takes the place of a row; a single value says what it was meant for. */
+static void put_entry(tt_reader *reader, tt_node **entry, const tt_steps_of_key *key,
+                      tt_node *value, const char *text)
+{
+    const size_t last = key->n - 1;
+    char hint[240];
+    if (!is_row(*entry, key) || value->kind != TT_SCALAR) {
+        *entry = value;
+        return;
+    }
+    snprintf(hint, sizeof hint, "limbs/%.40s/%.40s=[%.40s, x, y, z, %.20s], or %.40s/%zu=%.20s",
+             key->name[1], key->name[last], (*entry)->child[0]->text, value->text, key->name[last],
+             (*entry)->n - 1, value->text);
+    wrong_set(reader, text, key->place[last], hint, "`%.60s` is a whole row", key->name[last]);
+}
+
 static void put_last(tt_reader *reader, tt_node *node, const tt_steps_of_key *key, tt_node *value,
                      const char *text)
 {
     const size_t last = key->n - 1;
     const char *name = key->name[last];
+    node = rows_of(node, key, last);
     value->key_place = key->place[last];
     if (node->kind == TT_SEQUENCE && strcmp(name, "+") != 0) {
-        const size_t at = entry_of(node, name);
+        const size_t at = entry_of(node, key, last);
         if (at < node->n)
-            node->child[at] = value;
+            put_entry(reader, &node->child[at], key, value, text);
         else
             in_list(reader, node, key, last, text);
     } else if (node->kind == TT_SCALAR) {

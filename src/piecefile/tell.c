@@ -121,19 +121,27 @@ unsigned tt_origin_default(tt_reader *reader, const char *key, const char *writt
 
 /* ---- nearest spellings ---- */
 
+enum { PART = 9 }; /* the distance of what holds the word, or the other way round */
+
 tt_near tt_near_to(const char *word)
 {
     return (tt_near){.word = word};
+}
+
+/* "foot" of "ball of foot"; "S355" where "S355J2H" was written. */
+static bool part(const char *word, const char *candidate)
+{
+    const size_t n = strlen(candidate);
+    return (strlen(word) > 2 && strstr(candidate, word)) ||
+           (n > 3 && strncmp(word, candidate, n) == 0);
 }
 
 void tt_near_try(tt_near *near, const char *candidate)
 {
     const size_t most = strlen(near->word) < 5 ? 1 : strlen(near->word) < 9 ? 2 : 3;
     size_t distance = tt_text_distance(near->word, candidate, most);
-    const size_t length = strlen(near->word);
-    if (distance > most && length > 2 && strncmp(near->word, candidate, length) == 0)
-        distance = most; /* the beginning of it */
-    if (distance > most) return;
+    if (distance > most && !part(near->word, candidate)) return;
+    if (distance > most) distance = PART;
     for (size_t i = 0; i < 3; i++) {
         if (near->best[i] && strcmp(near->best[i], candidate) == 0) return;
         if (near->best[i] && near->distance[i] <= distance) continue;
@@ -145,6 +153,13 @@ void tt_near_try(tt_near *near, const char *candidate)
         near->distance[i] = distance;
         return;
     }
+}
+
+const char *tt_near_only(const tt_near *near)
+{
+    const bool one = near->best[0] && near->distance[0] < PART &&
+                     (!near->best[1] || near->distance[1] > near->distance[0]);
+    return one ? near->best[0] : NULL;
 }
 
 const char *tt_near_words(tt_near *near, const char *otherwise)

@@ -48,78 +48,21 @@ const tt_node *tt_value(tt_reader *reader, const tt_node *node, const char **bec
     return is;
 }
 
-static tt_number number_of(tt_quantity_fault fault)
+double tt_bare_unit(const tt_reader *reader, const tt_key *key)
 {
-    switch (fault) {
-    case TT_QUANTITY_NO_UNIT:
-        return TT_D_UNIT_MISSING;
-    case TT_QUANTITY_UNKNOWN:
-        return TT_D_UNIT_UNKNOWN;
-    case TT_QUANTITY_WRONG:
-        return TT_D_UNIT_WRONG;
-    case TT_QUANTITY_RANGE:
-        return TT_D_RANGE;
-    default:
-        return TT_D_NUMBER_BAD;
-    }
-}
-
-static const char *words_of(tt_quantity_fault fault)
-{
-    switch (fault) {
-    case TT_QUANTITY_NO_UNIT:
-        return "has no unit";
-    case TT_QUANTITY_UNKNOWN:
-        return "has an unknown unit";
-    case TT_QUANTITY_WRONG:
-        return "has a unit of another kind";
-    case TT_QUANTITY_RANGE:
-        return "is out of all bounds";
-    default:
-        return "is not a number that is read here";
-    }
-}
-
-/* The caret under the guilty bytes only. */
-static tt_place guilty(const tt_node *node, const tt_quantity *q)
-{
-    tt_place place = node->place;
-    const size_t length = strlen(node->text);
-    if (place.line == 0 || q->at > length || q->length == 0 || q->at + q->length > length)
-        return place;
-    place.column += (unsigned)tt_text_width(node->text, q->at) + (node->quoted ? 1u : 0u);
-    place.width = (unsigned)tt_text_width(node->text + q->at, q->length);
-    return place;
-}
-
-static void tell_fault(tt_reader *reader, const tt_node *node, const tt_key *key,
-                       const tt_quantity *q)
-{
-    char hint[320];
-    snprintf(hint, sizeof hint, "%s; as in `%s`", q->hint, key->example);
-    tt_tell(reader, TT_ERROR, number_of(q->fault), node, guilty(node, q), hint,
-            "`%s` is a %s; `%.60s` %s", key->name, tt_kind_word(key->dimension), node->text,
-            words_of(q->fault));
-}
-
-static void tell_bound(tt_reader *reader, const tt_node *node, const tt_key *key, double bound,
-                       const char *words)
-{
-    tt_text limit = {0};
-    tt_quantity_write(&limit, bound, key->dimension, TT_METRIC, 4);
-    char hint[160];
-    snprintf(hint, sizeof hint, "for example: %s", key->example);
-    tt_wrong(reader, TT_D_RANGE, node, hint, "`%s` %s %s", key->name, words, tt_text_of(&limit));
-    tt_text_clear(&limit);
+    return key->dimension == TT_Q_LENGTH ? reader->unit : 0;
 }
 
 static bool within(tt_reader *reader, const tt_node *node, const tt_key *key, double written,
                    double full)
 {
-    if (written < key->least)
-        tell_bound(reader, node, key, key->least, "must not be less than");
+    const bool positive = key->least > 0 && key->dimension != TT_Q_PURE;
+    if (positive && written <= 0)
+        tt_tell_not_positive(reader, node, key);
+    else if (written < key->least)
+        tt_tell_bound(reader, node, key, key->least, "must not be less than");
     else if (full > key->most)
-        tell_bound(reader, node, key, key->most, "must not be more than");
+        tt_tell_bound(reader, node, key, key->most, "must not be more than");
     else
         return true;
     return false;
@@ -132,13 +75,12 @@ static double scalar(tt_reader *reader, const tt_node *node, const tt_key *key)
         tt_wrong_shape(reader, node, key);
         return NAN;
     }
-    const bool length = key->dimension == TT_Q_LENGTH;
-    const tt_quantity q = tt_quantity_read(node->text, key->dimension, length ? reader->unit : 0);
+    const tt_quantity q = tt_quantity_read(node->text, key->dimension, tt_bare_unit(reader, key));
     if (q.fault != TT_QUANTITY_OK) {
-        tell_fault(reader, node, key, &q);
+        tt_tell_fault(reader, node, key, &q);
         return NAN;
     }
-    double full = q.value;
+    double full = q.value; /* NaN under a scale that is refused */
     for (int i = 0; i < key->power; i++) full *= reader->piece->scale;
     return within(reader, node, key, q.value, full) ? full : NAN;
 }

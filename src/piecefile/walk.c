@@ -17,9 +17,9 @@ const tt_key *tt_key_named(const tt_map *map, const char *name)
     return NULL;
 }
 
-static void tell_unknown(tt_reader *reader, const tt_node *child, const tt_map *map)
+/* Told; then taken for the key that it must have been, so that this key is not missed as well. */
+static void tell_unknown(tt_reader *reader, const tt_node *node, tt_node *child, const tt_map *map)
 {
-    const char *title = map->title;
     tt_near near = tt_near_to(child->key);
     tt_text all = {0};
     tt_text_put(&all, "its keys are");
@@ -29,18 +29,23 @@ static void tell_unknown(tt_reader *reader, const tt_node *child, const tt_map *
             tt_near_try(&near, part->key[i].name);
             tt_text_format(&all, "%s %s", all.n > 12 ? "," : "", part->key[i].name);
         }
-    tt_wrong_key(reader, TT_D_KEY_UNKNOWN, child, tt_near_words(&near, tt_text_of(&all)),
-                 "`%.60s` is not a key of %s", child->key, title);
+    const bool head = map == &tt_member_map && tt_key_named(&tt_armature_map, child->key);
+    tt_wrong_key(reader, TT_D_KEY_UNKNOWN, child,
+                 head ? "it goes into `armature` at the top of the file"
+                      : tt_near_words(&near, tt_text_of(&all)),
+                 "`%.60s` is not a key of %s", child->key, map->title);
     tt_text_clear(&all);
+    const char *meant = tt_near_only(&near);
+    if (meant && !tt_tree_find(node, meant)) child->key = meant;
 }
 
 static void tell_strangers(tt_reader *reader, const tt_node *node, const tt_map *map)
 {
     for (size_t i = 0; i < node->n; i++) {
-        const tt_node *child = node->child[i];
+        tt_node *child = node->child[i];
         const tt_key *key = tt_key_named(map, child->key);
         if (!key)
-            tell_unknown(reader, child, map);
+            tell_unknown(reader, node, child, map);
         else if (key->kind == TT_KEY_UNREAD)
             tt_wrong_key(reader, TT_D_KEY_UNREAD, child, "take it out for now; it would not count",
                          "`%s` of %s is not read by this version", key->name, map->title);

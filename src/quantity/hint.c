@@ -3,6 +3,7 @@
 #include "quantity/hint.h"
 #include "quantity/number.h"
 
+#include <stdio.h>
 #include <string.h>
 
 enum { WORD = 16 };
@@ -13,6 +14,16 @@ static const struct {
 #define TT_REFUSED(word, hint) {word, hint},
 #include "quantity/refused.def"
 #undef TT_REFUSED
+};
+
+/* The units that values are written in. */
+static const struct {
+    tt_kind kind;
+    const char *unit;
+} written[] = {
+#define TT_WRITING(kind, system, unit, least) {TT_Q_##kind, unit},
+#include "quantity/writings.def"
+#undef TT_WRITING
 };
 
 /* Units that are taken for each other. */
@@ -47,8 +58,9 @@ static const char *refused_hint(const char *word)
     return NULL;
 }
 
-/* The unit meant by a word: other capitals, or one letter off; the kind due goes before others. */
-static const char *nearest(const char *word, tt_kind kind)
+/* The unit meant by a word: other capitals, or one letter off; the kind due goes before others.
+ * Where the word is all of the unit, another kind comes last and with its capitals only. */
+static const char *nearest(const char *word, tt_kind kind, bool whole)
 {
     const tt_unit due = tt_kind_unit(kind);
     const char *best = NULL;
@@ -56,8 +68,9 @@ static const char *nearest(const char *word, tt_kind kind)
     for (const tt_unit_row *row = tt_unit_rows; row->symbol; row++) {
         const bool close = strlen(row->symbol) > 1 && tt_text_distance(word, row->symbol, 1) <= 1;
         const bool capitals = same_letters(word, row->symbol);
-        if (!capitals && !close) continue;
-        const size_t cost = (capitals ? 0u : 2u) + (tt_unit_same(&row->unit, &due) ? 0u : 1u);
+        const bool same = tt_unit_same(&row->unit, &due);
+        if (!capitals && (!close || (whole && !same))) continue;
+        const size_t cost = (capitals ? 0u : 2u) + (same ? 0u : whole ? 3u : 1u);
         if (cost < least) {
             least = cost;
             best = row->symbol;
@@ -66,22 +79,42 @@ static const char *nearest(const char *word, tt_kind kind)
     return best;
 }
 
+/* The same letters but for points and strokes: "ms" and "m/s". */
+static bool run_together(const char *word, const char *unit)
+{
+    for (;; word++, unit++) {
+        unit += strspn(unit, "./");
+        if (lower(*word) != lower(*unit)) return false;
+        if (!*word) return true;
+    }
+}
+
+static const char *compound(const char *word, tt_kind kind)
+{
+    for (size_t i = 0; i < sizeof written / sizeof *written; i++)
+        if (written[i].kind == kind && strpbrk(written[i].unit, "./") &&
+            run_together(word, written[i].unit))
+            return written[i].unit;
+    return NULL;
+}
+
 bool tt_hint_unknown(tt_quantity *out, const char *text, size_t at, tt_unit_slip slip, tt_kind kind)
 {
     const size_t start = at + slip.at;
     if (slip.form)
         return tt_quantity_fail(out, TT_QUANTITY_UNKNOWN, start, slip.length,
                                 "units are written as mm2, N.m, kN/m, kN.m/rad, 1/K");
-    char word[WORD] = "";
+    char word[WORD] = "", all[WORD] = "";
+    const size_t length = strcspn(text + at, " ");
     if (slip.length < WORD) memcpy(word, text + start, slip.length);
-    const char *hint = refused_hint(word), *near = nearest(word, kind);
+    if (length < WORD) memcpy(all, text + at, length);
+    const char *hint = refused_hint(word), *near = compound(all, kind);
+    if (!near) near = nearest(word, kind, slip.length == length);
     if (hint) return tt_quantity_fail(out, TT_QUANTITY_UNKNOWN, start, slip.length, "%s", hint);
     if (near)
         return tt_quantity_fail(out, TT_QUANTITY_UNKNOWN, start, slip.length, "write %s", near);
-    const char *due = tt_kind_word(kind);
-    return tt_quantity_fail(out, TT_QUANTITY_UNKNOWN, start, slip.length,
-                            "no unit of that name; %s %s is written like %s", tt_article(due), due,
-                            tt_kind_example(kind));
+    return tt_quantity_due(out, TT_QUANTITY_UNKNOWN, start, slip.length, kind,
+                           "no unit of that name; ");
 }
 
 /* Does the unit name this word, to the first power and above the stroke? */
@@ -100,9 +133,9 @@ static const char *confusion(const char *text, size_t length, const tt_unit *uni
                              const tt_unit *due)
 {
     for (size_t i = 0; i < sizeof confused / sizeof *confused; i++) {
-        const char *written = confused[i].written, *meant = confused[i].meant;
-        if (!names(text, length, written)) continue;
-        const tt_unit *from = &tt_unit_find(written, strlen(written))->unit;
+        const char *mistaken = confused[i].written, *meant = confused[i].meant;
+        if (!names(text, length, mistaken)) continue;
+        const tt_unit *from = &tt_unit_find(mistaken, strlen(mistaken))->unit;
         const tt_unit *to = &tt_unit_find(meant, strlen(meant))->unit;
         tt_unit mended = *unit;
         for (int k = 0; k < TT_BASES; k++) mended.power[k] += to->power[k] - from->power[k];
@@ -125,13 +158,9 @@ bool tt_hint_wrong(tt_quantity *out, const char *text, size_t at, size_t length,
                    const tt_unit *unit, tt_kind kind)
 {
     const tt_unit due = tt_kind_unit(kind);
-    const char *word = tt_kind_word(kind), *example = tt_kind_example(kind);
     const char *hint = confusion(text + at, length, unit, &due), *is = measured(unit);
+    char before[60] = "";
     if (hint) return tt_quantity_fail(out, TT_QUANTITY_WRONG, at, length, "%s", hint);
-    if (!is)
-        return tt_quantity_fail(out, TT_QUANTITY_WRONG, at, length, "%s %s is due, for example %s",
-                                tt_article(word), word, example);
-    return tt_quantity_fail(out, TT_QUANTITY_WRONG, at, length,
-                            "this is %s %s; %s %s is due, for example %s", tt_article(is), is,
-                            tt_article(word), word, example);
+    if (is) snprintf(before, sizeof before, "this is %s %s; ", tt_article(is), is);
+    return tt_quantity_due(out, TT_QUANTITY_WRONG, at, length, kind, before);
 }

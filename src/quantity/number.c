@@ -15,7 +15,7 @@ enum { MOST_DIGITS = 40, MOST_EXPONENT = 9999 };
 static const struct {
     const char *bytes, *hint;
 } odd[] = {
-    {",", "commas are not read: write a decimal point, thousands without a mark, such as 1234.5"},
+    {",", "commas are not read: write a decimal point, thousands without a mark"},
     {"_", "write the digits without marks between them, such as 1000"},
     {".", "one decimal point, with digits behind it, such as 4.5"},
     {"'", "write feet and inches as 6 ft 2 1/2 in"},
@@ -50,6 +50,17 @@ bool tt_quantity_fail(tt_quantity *out, tt_quantity_fault fault, size_t at, size
     va_start(args, format);
     vsnprintf(out->hint, sizeof out->hint, format, args);
     va_end(args);
+    out->plain = strlen(out->hint);
+    return false;
+}
+
+bool tt_quantity_due(tt_quantity *out, tt_quantity_fault fault, size_t at, size_t length,
+                     tt_kind kind, const char *before)
+{
+    const char *word = tt_kind_word(kind);
+    tt_quantity_fail(out, fault, at, length, "%s%s %s is due", before, tt_article(word), word);
+    snprintf(out->hint + out->plain, sizeof out->hint - out->plain, ", for example %s",
+             tt_kind_example(kind));
     return false;
 }
 
@@ -117,15 +128,13 @@ static bool followed_well(const char *text, size_t at, tt_quantity *out)
 
 static bool no_number(const char *text, size_t at, tt_kind kind, tt_quantity *out)
 {
-    const char *word = tt_kind_word(kind);
     const size_t length = strcspn(text + at, " ");
     if (strncmp(text + at, "\xE2\x88\x92", 3) == 0)
         return tt_quantity_fail(out, TT_QUANTITY_NUMBER, at, 3, "write the minus as -");
     if (digits(text + at) > MOST_DIGITS)
         return tt_quantity_fail(out, TT_QUANTITY_NUMBER, at, digits(text + at),
                                 "too many digits: 17 say all that can be told");
-    return tt_quantity_fail(out, TT_QUANTITY_NUMBER, at, length, "%s %s is due, for example %s",
-                            tt_article(word), word, tt_kind_example(kind));
+    return tt_quantity_due(out, TT_QUANTITY_NUMBER, at, length, kind, "");
 }
 
 /* A fraction at *at, behind a whole number or for itself. */

@@ -12,6 +12,10 @@ bool tt_number_scan(const char *text, size_t *at, double *value, tt_kind kind, t
 bool tt_quantity_fail(tt_quantity *out, tt_quantity_fault fault, size_t at, size_t length,
                       const char *format, ...) __attribute__((format(printf, 5, 6)));
 
+/** Notes that another kind is due, behind the words `before`, with its example; false. */
+bool tt_quantity_due(tt_quantity *out, tt_quantity_fault fault, size_t at, size_t length,
+                     tt_kind kind, const char *before);
+
 const char *tt_article(const char *word); /* "a" or "an" */
 
 #endif

@@ -36,7 +36,8 @@ typedef struct {
     tt_quantity_fault fault;
     size_t at, length;
     char hint[160];
-    bool bare; /* no unit was written */
+    size_t plain; /* bytes of the hint in front of the example of its kind */
+    bool bare;    /* no unit was written */
 } tt_quantity;
 
 /** Reads "14 ft", "1 1/2 in", "6 ft 2 1/2 in", "-5mm", "1.2 kN/m", "12 %", "1/100", "0".

@@ -25,8 +25,8 @@ static bool no_unit(const reading *r, size_t start, tt_quantity *out)
     const int length = r->end - start < 40 ? (int)(r->end - start) : 40;
     if (r->kind == TT_Q_LENGTH)
         return tt_quantity_fail(out, TT_QUANTITY_NO_UNIT, start, r->end - start,
-                                "write %.*s mm, or say `units: mm` once at the top of the file", length,
-                                r->text + start);
+                                "write %.*s mm, or say `units: mm` once at the top of the file",
+                                length, r->text + start);
     return tt_quantity_fail(out, TT_QUANTITY_NO_UNIT, start, r->end - start,
                             "%s %s needs its unit: write %.*s %s, or as in %s", tt_article(word),
                             word, length, r->text + start, tt_kind_si(r->kind),
@@ -46,9 +46,7 @@ static bool per_cent(const reading *r, tt_quantity *out)
 {
     out->value = r->number / 100.0;
     if (r->kind == TT_Q_PURE) return true;
-    const char *word = tt_kind_word(r->kind);
-    return tt_quantity_fail(out, TT_QUANTITY_WRONG, r->at, 1, "%s %s is due, for example %s",
-                            tt_article(word), word, tt_kind_example(r->kind));
+    return tt_quantity_due(out, TT_QUANTITY_WRONG, r->at, 1, r->kind, "");
 }
 
 static bool fits(const reading *r, size_t length, const tt_unit *unit, tt_quantity *out)

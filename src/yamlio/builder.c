@@ -186,8 +186,8 @@ static tt_status take_alias(tt_builder *b, const yaml_event_t *event)
 static tt_status take_document(tt_builder *b, const yaml_event_t *event)
 {
     if (b->documents++ == 0) return TT_OK;
-    tt_complain(b->diags, TT_D_SECOND_DOCUMENT, tt_event_place(event), NULL,
-                "a second document begins here");
+    tt_complain(b->diags, TT_D_SECOND_DOCUMENT, tt_event_place(event),
+                tt_number_cure(TT_D_SECOND_DOCUMENT), "a second document begins here");
     return TT_E_INPUT;
 }
 

@@ -69,7 +69,7 @@ tt_status tt_tree_read(const char *text, size_t length, tt_pool *pool, tt_diags 
     tt_list_clear(&b.pending);
     tt_list_clear(&b.anchors);
     if (status == TT_OK && says_nothing(b.root))
-        tt_complain(diags, TT_D_EMPTY, beginning, NULL, "the file is empty");
+        tt_complain(diags, TT_D_EMPTY, beginning, tt_number_cure(TT_D_EMPTY), "the file is empty");
     if (status == TT_OK && tt_diags_errors(diags) > errors) status = TT_E_INPUT;
     if (tt_diags_short(diags)) status = TT_E_NOMEM;
     if (status == TT_OK) *root = b.root;

@@ -45,6 +45,54 @@ static void rows(void **state)
     assert_true(n > 100);
 }
 
+/* The words behind `name: ` of the example. */
+static const char *value_of(const tt_key *key)
+{
+    return key->example + strlen(key->name) + 2;
+}
+
+static bool one_of(const char *const *words, const char *word)
+{
+    while (*words && strcmp(*words, word) != 0) words++;
+    return *words != NULL;
+}
+
+static void check_quantity(const tt_key *key, const char *text)
+{
+    const tt_quantity q = tt_quantity_read(text, key->dimension, 0);
+    if (q.fault != TT_QUANTITY_OK || q.value < key->least || q.value > key->most)
+        fail_msg("%s: the example is not what its own row reads", key->example);
+}
+
+/* True when the example is a scalar that was held against its row. */
+static bool example_fits(const tt_key *key)
+{
+    static const char *const yes_no[] = {"yes", "no", NULL};
+    if (key->kind == TT_KEY_UNREAD) return false;
+    const char *value = value_of(key);
+    if (strpbrk(value, "[{")) return false;
+    if (key->kind == TT_KEY_WORD || (key->kind == TT_KEY_OWN && key->words))
+        assert_true(one_of(key->words, value));
+    else if (key->kind == TT_KEY_FLAG)
+        assert_true(one_of(yes_no, value));
+    else if (key->kind == TT_KEY_COUNT || key->least < key->most)
+        check_quantity(key, value);
+    else
+        return false;
+    return true;
+}
+
+static void every_example_is_accepted(void **state)
+{
+    (void)state;
+    size_t n = 0;
+    for (size_t m = 0; m < MAPS; m++)
+        for (const tt_map *map = maps[m]; map; map = map->also)
+            for (size_t i = 0; i < map->n; i++) n += example_fits(&map->key[i]);
+    assert_true(n > 50);
+    check_quantity(&tt_set_scale, tt_set_scale.example + strlen("--scale "));
+}
+
 /* A key that is read stands in one of the two files that use each. */
 static void every_key_is_used(void **state)
 {
@@ -116,6 +164,7 @@ static void defaults(void **state)
     assert_near(s->surface.is, 1.15, 1e-15);
     assert_near(s->extra.is, 0.1, 1e-15);
     assert_near(s->casting_quality.is, 0, 0); /* by its rule: the check decides */
+    assert_near(s->neck_quality, 0, 0);
     assert_int_equal(piece->origins.at[s->casting_quality.origin].kind, TT_ORIGIN_DEFAULT);
     assert_near(s->wall.low, 0.8 * s->wall.is, 1e-15);
     assert_near(s->wall.high, 1.25 * s->wall.is, 1e-15);
@@ -182,8 +231,11 @@ static void bare(void **state)
 
 int main(void)
 {
-    const struct CMUnitTest tests[] = {cmocka_unit_test(rows), cmocka_unit_test(every_key_is_used),
-                                       cmocka_unit_test(defaults), cmocka_unit_test(rust),
+    const struct CMUnitTest tests[] = {cmocka_unit_test(rows),
+                                       cmocka_unit_test(every_example_is_accepted),
+                                       cmocka_unit_test(every_key_is_used),
+                                       cmocka_unit_test(defaults),
+                                       cmocka_unit_test(rust),
                                        cmocka_unit_test(bare)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -87,6 +87,23 @@ static void limbs(void **state)
     piece = with("limbs/neck/1/1=310");
     assert_near(tt_test_place(piece, "crown").x, 0.31, 1e-15);
     tt_piece_free(piece);
+    piece = with("limbs/neck/crown=[crown, 320, 100, 1500, 60, 50]"); /* a row by its place */
+    assert_near(tt_test_place(piece, "crown").x, 0.32, 1e-15);
+    assert_near(tt_test_segment(piece, "body-crown")->outline_to.wide, 0.06, 1e-15);
+    tt_piece_free(piece);
+    piece = with("limbs/neck/crown/3=1510");
+    assert_near(tt_test_place(piece, "crown").z, 1.51, 1e-15);
+    tt_piece_free(piece);
+    piece = with("limbs/left leg/hock=[hock, 0, 60, 630, 58, 50]"); /* beside other keys */
+    assert_near(tt_test_place(piece, "hock").z, 0.63, 1e-15);
+    assert_int_equal(tt_test_segment(piece, "hock-body")->armature.form, TT_MEMBER_TUBE);
+    tt_piece_free(piece);
+    piece = with("limbs/left leg/rows/hock/3=640");
+    assert_near(tt_test_place(piece, "hock").z, 0.64, 1e-15);
+    tt_piece_free(piece);
+    piece = with("limbs/left leg/hock/3=650");
+    assert_near(tt_test_place(piece, "hock").z, 0.65, 1e-15);
+    tt_piece_free(piece);
 }
 
 static void several_and_escapes(void **state)
@@ -135,9 +152,13 @@ static void wrong_options(void **state)
     wrong("segments/hock-bodi/wall=6", 1301, 10, "`hock-body`");
     wrong("segments/bill/from/x=2", 1505, 20, "KEY={...}");
     wrong("stands/+={at: crwn, held: fixed}", 1301, 15, "`crown`");
+    wrong("limbs/neck/crown=60", 1505, 12, "limbs/neck/crown=[crown, x, y, z, 60], or crown/4=60");
+    wrong("limbs/left leg/hock=60", 1505, 16, "limbs/left leg/hock=[hock, x, y, z, 60]");
+    wrong("limbs/neck/crow/3=60", 1505, 12, "`crown`");
+    wrong("limits={mass: 3,5 kg}", 1104, 16, "commas are not read");
 }
 
-static void wrong_scale(const char *scale, unsigned number)
+static void wrong_scale(const char *scale, unsigned number, const char *hint)
 {
     char *text = tt_test_text(file);
     tt_diags *diags = tt_diags_new(0);
@@ -148,6 +169,8 @@ static void wrong_scale(const char *scale, unsigned number)
     assert_int_equal(tt_diags_count(diags), 1);
     assert_string_equal(tt_diags_at(diags, 0)->file, "--scale");
     assert_int_equal(tt_diags_at(diags, 0)->number, number);
+    assert_non_null(strstr(tt_diags_at(diags, 0)->hint, hint));
+    assert_null(strstr(tt_diags_at(diags, 0)->hint, "0.8"));
     tt_diags_free(diags);
     free(text);
 }
@@ -159,9 +182,11 @@ static void scale(void **state)
     assert_near(tt_test_place(piece, "crown").z, 1.875, 1e-12);
     assert_near(tt_test_segment(piece, "toe-hock")->wall.is, 0.007, 1e-15);
     tt_piece_free(piece);
-    wrong_scale("0.5", 1408);
-    wrong_scale("big", 1104);
-    wrong_scale("", 1104);
+    wrong_scale("0.5", 1408, "a maquette grows by 1 to 1000, as in `--scale 3.5`");
+    wrong_scale("1001", 1408, "1 to 1000");
+    wrong_scale("big", 1104, "a number is due; a maquette grows by 1 to 1000, as in `--scale 3.5`");
+    wrong_scale("3,5", 1104, "commas are not read");
+    wrong_scale("", 1104, "`--scale 3.5`");
 }
 
 int main(void)

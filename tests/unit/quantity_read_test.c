@@ -155,6 +155,11 @@ static const bad bads[] = {
     {"5 kips", TT_Q_FORCE, UNK, 2, 4, "write kip"},
     {"5 hz", TT_Q_FREQUENCY, UNK, 2, 2, "write Hz"},
     {"5 KSI", TT_Q_PRESSURE, UNK, 2, 3, "write ksi"},
+    {"24 ms", TT_Q_SPEED, UNK, 3, 2, "write m/s"},
+    {"24 MS", TT_Q_SPEED, UNK, 3, 2, "write m/s"},
+    {"8 kgm3", TT_Q_DENSITY, UNK, 2, 3, "write kg/m3"},
+    {"5 ms", TT_Q_MASS, UNK, 2, 2, "no unit of that name; a mass is due"},
+    {"5 mn", LEN, UNK, 2, 2, "write mm"},
     {"2 ton", TT_Q_MASS, UNK, 2, 3, "907, 1000 or 1016 kg"},
     {"2 Tons", TT_Q_MASS, UNK, 2, 4, "write t (1000 kg)"},
     {"5 lbs", TT_Q_FORCE, UNK, 2, 3, "lbf for a force"},
@@ -164,8 +169,8 @@ static const bad bads[] = {
     {"5 kNm/rad", TT_Q_TURN_STIFFNESS, UNK, 2, 3, "write kN.m"},
     {"5 inches", LEN, UNK, 2, 6, "write in"},
     {"490 pcf", TT_Q_DENSITY, UNK, 4, 3, "lb/ft3"},
-    {"5 furlong", LEN, UNK, 2, 7, "a length is written like 5 mm"},
-    {"5 abcdefghijklmnopqrstuvwxyz", TT_Q_ANGLE, UNK, 2, 26, "an angle is written like 30 deg"},
+    {"5 furlong", LEN, UNK, 2, 7, "no unit of that name; a length is due, for example 5 mm"},
+    {"5 abcdefghijklmnopqrstuvwxyz", TT_Q_ANGLE, UNK, 2, 26, "an angle is due, for example 30 deg"},
     {"5 mm^2", TT_Q_AREA, UNK, 4, 1, "mm2"},
     {"5 m\xC2\xB2", TT_Q_AREA, UNK, 3, 1, "mm2"},
     {"5 N*m", TT_Q_MOMENT, UNK, 3, 1, "N.m"},
@@ -230,6 +235,8 @@ static void refuses(void **state)
         assert_true(same);
         assert_true(q.at + q.length <= strlen(b->text));
         assert_true(strlen(q.hint) + 1 < sizeof q.hint); /* not cut off */
+        const char *example = strstr(q.hint, ", for example ");
+        assert_int_equal(q.plain, example ? (size_t)(example - q.hint) : strlen(q.hint));
     }
 }
 
