@@ -58,6 +58,8 @@ static void lump_drag(tt_reader *reader, const tt_node *node, tt_lump *lump)
         lump->origin = tt_origin_default(
             reader, "lumps/drag", reader->us ? "2.0" : "1.8",
             "a body of unknown shape, as for an outline that has no coefficient of its own");
+    } else {
+        tt_origin_default(reader, "lumps/wind_area", "none", "a lump without one takes no wind");
     }
 }
 

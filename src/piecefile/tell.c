@@ -111,8 +111,23 @@ unsigned tt_origin_add(tt_reader *reader, const tt_node *node, const char *writt
                                       .place = key ? (tt_place){0} : node->place});
 }
 
+/* A default is told once, however many places take it. */
+static unsigned told_before(const tt_reader *reader, const char *key, const char *written)
+{
+    for (size_t i = 1; i < reader->piece->origins.n; i++) {
+        const tt_origin *from = &reader->piece->origins.at[i];
+        if (from->kind == TT_ORIGIN_DEFAULT && from->key && from->written && strcmp(from->key, key) == 0 &&
+            strcmp(from->written, written) == 0) {
+            return (unsigned)i;
+        }
+    }
+    return 0;
+}
+
 unsigned tt_origin_default(tt_reader *reader, const char *key, const char *written, const char *why)
 {
+    const unsigned before = told_before(reader, key, written);
+    if (before) return before;
     return origin(reader, (tt_origin){.key = tt_keep(reader, key),
                                       .written = tt_keep(reader, written),
                                       .why = tt_keep(reader, why),
