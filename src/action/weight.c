@@ -1,15 +1,6 @@
 /* action/weight.c - the piece's own weight: nominal, all heavy, all light. N per m, downwards. */
 #include "action/parts.h"
 
-static const double gravity = 9.80665; /* m/s2, conventional (BIPM SI brochure) */
-
-static double lump_mass(const tt_lump *lump, int pattern)
-{
-    return pattern == TT_HEAVY   ? lump->mass.high
-           : pattern == TT_LIGHT ? lump->mass.low
-                                 : lump->mass.is;
-}
-
 tt_status tt_actions_weight(const tt_model *model, tt_actions *actions)
 {
     static const char *const name[TT_PATTERNS] = {"weight", "weight heavy", "weight light"};
@@ -20,11 +11,11 @@ tt_status tt_actions_weight(const tt_model *model, tt_actions *actions)
             return TT_E_NOMEM;
         }
         for (size_t i = 0; i < model->bars.n * TT_BAR_POINTS; i++) {
-            to.line[i].z = -gravity * (model->strips[i].bronze[p] + model->strips[i].armature);
+            to.line[i].z = -TT_GRAVITY * (model->strips[i].bronze[p] + model->strips[i].armature);
         }
         for (size_t i = 0; i < piece->lumps.n; i++) {
             const tt_lump *lump = &piece->lumps.at[i];
-            tt_force_at(to.node[lump->at], (tt_vec3){0, 0, -gravity * lump_mass(lump, p)},
+            tt_force_at(to.node[lump->at], (tt_vec3){0, 0, -TT_GRAVITY * tt_lump_mass(lump, p)},
                         lump->offset);
         }
     }

@@ -5,8 +5,6 @@
 #include <math.h>
 #include <string.h>
 
-static const double gravity = 9.80665;
-
 /* The cases whose energy is told: nominal weight, the file's own, and two winds at right angles. */
 static bool proved(const tt_case *acting)
 {
@@ -45,7 +43,7 @@ tt_status tt_assessment_prove(tt_assessment *a)
     a->proof.refinement = a->solution.refinement;
     a->proof.mass_kg[0] = tt_model_mass(a->model, TT_NOMINAL);
     a->proof.mass_kg[1] = tt_frame_mass(a->model->frame[TT_ALONE], &centre);
-    a->proof.mass_kg[2] = -force.z / gravity;
+    a->proof.mass_kg[2] = -force.z / TT_GRAVITY;
     const double all = a->proof.equilibrium + a->proof.refinement + a->proof.energy +
                        a->proof.mass_kg[0] + a->proof.mass_kg[1] + a->proof.mass_kg[2];
     return isfinite(all) ? TT_OK : TT_E_NOT_FINITE;

@@ -8,7 +8,6 @@
 
 static const double draw_least = 5e-3,
                     draw_part = 0.05; /* m, of the hull's least width: decision */
-static const double gravity = 9.80665;
 
 static bool hull_of_soles(const tt_piece *piece, tt_pool *pool, tt_vec2 **hull, size_t *n)
 {
@@ -46,7 +45,7 @@ static edge edge_of(const tt_vec2 *polygon, size_t n, size_t i, double z)
 
 static void hang(edge *about, int pattern, tt_vec3 at, double mass)
 {
-    const double moment = mass * gravity * tt_dot(tt_sub(at, about->at), about->out);
+    const double moment = mass * TT_GRAVITY * tt_dot(tt_sub(at, about->at), about->out);
     if (moment > 0.0)
         about->tips[pattern] += moment;
     else
@@ -61,10 +60,8 @@ static void hang_weight(const tt_model *model, edge *about, int pattern)
     }
     for (size_t i = 0; i < model->piece->lumps.n; i++) {
         const tt_lump *lump = &model->piece->lumps.at[i];
-        const double mass = pattern == TT_HEAVY   ? lump->mass.high
-                            : pattern == TT_LIGHT ? lump->mass.low
-                                                  : lump->mass.is;
-        hang(about, pattern, tt_add(model->piece->points.at[lump->at].at, lump->offset), mass);
+        hang(about, pattern, tt_add(model->piece->points.at[lump->at].at, lump->offset),
+             tt_lump_mass(lump, pattern));
     }
 }
 

@@ -92,3 +92,16 @@ void tt_finding_place(const tt_check_input *in, tt_findings *out, const tt_worst
     finding->model = tt_model_name[worst->carry];
     finding->default_key = tt_default_behind(in, worst);
 }
+
+tt_status tt_judge_segments(const tt_check_input *in, const tt_by_segment *by, tt_findings *out)
+{
+    bool any = false;
+    tt_status status = TT_OK;
+    for (size_t s = 0; s < in->piece->segments.n && status == TT_OK; s++) {
+        if (!by->applies(&in->piece->segments.at[s])) continue;
+        any = true;
+        status = by->judge(in, s, out);
+    }
+    if (any || status != TT_OK) return status;
+    return tt_inapplicable_add(out, by->check, by->why) ? TT_OK : TT_E_NOMEM;
+}

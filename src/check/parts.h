@@ -25,6 +25,16 @@ typedef struct {
     tt_forces whole; /* section forces of the cut */
 } tt_loaded_cut;
 
+/** A check that judges segment by segment: those that it applies to. Does not apply, with `why`,
+ * when there are none. */
+typedef struct {
+    const char *check, *why;
+    bool (*applies)(const tt_segment *segment);
+    tt_status (*judge)(const tt_check_input *in, size_t segment, tt_findings *out);
+} tt_by_segment;
+
+tt_status tt_judge_segments(const tt_check_input *in, const tt_by_segment *by, tt_findings *out);
+
 /** How a part of a cut is judged. */
 typedef struct {
     /** Stress from what the part must take of at->whole, Pa: a norm of the section forces (stress

@@ -27,7 +27,7 @@ static void press(tt_press *worst, const double reaction[6])
 /* What is left by rounding where nothing acts: under a thousand-millionth of the weight. */
 static void clear_noise(tt_press *worst, const tt_assessment *a)
 {
-    const double gravity = 9.80665, noise = 1e-9 * gravity * tt_model_mass(a->model, TT_HEAVY);
+    const double noise = 1e-9 * TT_GRAVITY * tt_model_mass(a->model, TT_HEAVY);
     double *const all[] = {&worst->down, &worst->up, &worst->level, &worst->tilt, &worst->twist};
     for (size_t i = 0; i < sizeof all / sizeof *all; i++) {
         if (*all[i] < noise) *all[i] = 0.0;

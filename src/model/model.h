@@ -98,6 +98,12 @@ tt_forces tt_model_cut_forces(const tt_model *model, const tt_cut *cut, const tt
 /** The two nodes of a bar of the frames. */
 void tt_model_bar_nodes(const tt_model *model, size_t bar, size_t *from, size_t *to);
 
+/** Conventional gravity, m/s2 (BIPM SI brochure). */
+#define TT_GRAVITY 9.80665
+
+/** Mass of a lump in a pattern, kg. */
+double tt_lump_mass(const tt_lump *lump, int pattern);
+
 /** Total mass of a pattern, kg. */
 double tt_model_mass(const tt_model *model, int pattern);
 

@@ -1,7 +1,7 @@
 /* model/weigh.c - weight and centre of mass of each pattern, summed over strips and lumps. */
 #include "model/parts.h"
 
-static double of_lump(const tt_lump *lump, int pattern)
+double tt_lump_mass(const tt_lump *lump, int pattern)
 {
     return pattern == TT_HEAVY   ? lump->mass.high
            : pattern == TT_LIGHT ? lump->mass.low
@@ -26,8 +26,8 @@ static void weigh_pattern(tt_model *model, int pattern)
     for (size_t i = 0; i < piece->lumps.n; i++) {
         const tt_lump *lump = &piece->lumps.at[i];
         const tt_vec3 at = tt_add(piece->points.at[lump->at].at, lump->offset);
-        weight->lumps += of_lump(lump, pattern);
-        moment = tt_add(moment, tt_scale(at, of_lump(lump, pattern)));
+        weight->lumps += tt_lump_mass(lump, pattern);
+        moment = tt_add(moment, tt_scale(at, tt_lump_mass(lump, pattern)));
     }
     const double mass = tt_model_mass(model, pattern);
     model->centre[pattern] = mass > 0.0 ? tt_scale(moment, 1.0 / mass) : moment;

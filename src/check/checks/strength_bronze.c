@@ -117,17 +117,15 @@ static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *ou
     return finding.where && tt_finding_add(out, finding, &steps) ? TT_OK : TT_E_NOMEM;
 }
 
+static bool applies(const tt_segment *segment)
+{
+    return segment->alloy != TT_NONE;
+}
+
 static tt_status run(const tt_check_input *in, tt_findings *out)
 {
-    bool any = false;
-    tt_status status = TT_OK;
-    for (size_t s = 0; s < in->piece->segments.n && status == TT_OK; s++) {
-        if (in->piece->segments.at[s].alloy == TT_NONE) continue;
-        any = true;
-        status = judge(in, s, out);
-    }
-    if (any || status != TT_OK) return status;
-    return tt_inapplicable_add(out, name, "the piece has no bronze") ? TT_OK : TT_E_NOMEM;
+    const tt_by_segment by = {name, "the piece has no bronze", applies, judge};
+    return tt_judge_segments(in, &by, out);
 }
 
 const tt_check tt_check_strength_bronze = {
