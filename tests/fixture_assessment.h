@@ -52,9 +52,10 @@ static inline void fixture_piece(fixture *f)
         assert_true(tt_list_push(&p->points, (tt_point){.name = names[i], .at = {0, 0, i}}));
     }
     p->faces = (tt_vec3){1, 0, 0};
-    assert_true(tt_list_push(&p->segments,
-                             (tt_segment){.name = "foot-knee", .to = F_KNEE, .faces = {1, 0, 0},
-                                          .armature = {.form = TT_MEMBER_BAR}}));
+    assert_true(tt_list_push(&p->segments, (tt_segment){.name = "foot-knee",
+                                                        .to = F_KNEE,
+                                                        .faces = {1, 0, 0},
+                                                        .armature = {.form = TT_MEMBER_BAR}}));
     assert_true(tt_list_push(
         &p->segments,
         (tt_segment){.name = "knee-crown", .from = F_KNEE, .to = F_CROWN, .faces = {1, 0, 0}}));
@@ -93,6 +94,24 @@ static inline void fixture_model(fixture *f)
     f->model.cuts.n = F_CUTS;
 }
 
+/* A wind that grows by 10 Pa a metre, and no gusts. */
+static inline double fixture_pressure(const tt_wind_site *site, double z, tt_steps *steps)
+{
+    static const tt_source book = {.document = "a book", .mark = TT_FROM_MEMORY};
+    (void)site;
+    tt_step_add(steps, "q", "10 z", 10.0 * z, "Pa", &book, "10*%.0f", z);
+    return 10.0 * z;
+}
+
+static inline double fixture_gust(const tt_wind_site *site, const tt_wind_body *body,
+                                  tt_steps *steps)
+{
+    (void)site;
+    (void)body;
+    (void)steps;
+    return 1.0;
+}
+
 /* The stand takes 1000, 1200, 900 N of weight; the wind gives 100 N and 40 N.m, twice the moment
  * when both share; the crown goes 2 mm, or 1 mm. */
 static inline void fixture_solution(fixture *f)
@@ -108,7 +127,8 @@ static inline void fixture_solution(fixture *f)
             for (int k = 0; k < F_CUTS; k++) f->forces[m][c][k].n = -10.0 * (c + 1) - k;
             f->answer[m][c] =
                 (tt_answer){.state = {.move = f->move[m][c], .reaction = f->reaction[m][c]},
-                            .cut = f->forces[m][c]};
+                            .cut = f->forces[m][c],
+                            .sense = 1};
         }
         f->a.solution.answer[m] = f->answer[m];
         f->shape[F_CROWN][0] = 1;
@@ -124,13 +144,13 @@ static inline void fixture_loads(fixture *f)
 {
     static const char *const names[F_CASES] = {"weight", "weight", "weight", "wind 90"};
     for (int c = 0; c < F_CASES; c++)
-        f->cases[c] =
-            (tt_case){.name = names[c], .kind = c < F_WIND ? TT_CASE_WEIGHT : TT_CASE_WIND,
-                      .direction = c < F_WIND ? 0 : 90};
+        f->cases[c] = (tt_case){.name = names[c],
+                                .kind = c < F_WIND ? TT_CASE_WEIGHT : TT_CASE_WIND,
+                                .direction = c < F_WIND ? 0 : 90};
     f->a.actions.cases.at = f->cases;
     f->a.actions.cases.n = F_CASES;
-    f->direction =
-        (tt_wind_direction){.direction = 90, .gust = 1.1, .frequency = 2.06, .force = {0, 100, 0}};
+    f->direction = (tt_wind_direction){
+        .direction = 90, .gust = 1.1, .body = {.frequency = 2.06}, .force = {0, 100, 0}};
     f->a.actions.wind = &f->direction;
     f->a.actions.winds = 1;
     f->wind_and_half[0] = (tt_part){F_WIND, 1.0};
@@ -240,7 +260,8 @@ static inline void fixture_findings(fixture *f)
 static inline void fixture_open(fixture *f)
 {
     *f = (fixture){0};
-    f->basis = (tt_basis){.id = "eu", .title = "a basis"};
+    f->basis = (tt_basis){
+        .id = "eu", .title = "a basis", .pressure = fixture_pressure, .gust = fixture_gust};
     fixture_piece(f);
     fixture_model(f);
     fixture_solution(f);
@@ -259,7 +280,8 @@ static inline void fixture_open(fixture *f)
                                 .edge_way = {0, -1, 0},
                                 .use = 1.5,
                                 .combination = "B"};
-    f->a.sway = tt_sway_find(&(tt_check_input){.piece = f->piece, .combinations = &f->a.combinations, .solution = &f->a.solution});
+    f->a.sway = tt_sway_find(&(tt_check_input){
+        .piece = f->piece, .combinations = &f->a.combinations, .solution = &f->a.solution});
     f->a.verdict = TT_NOT_CHECKED;
     f->a.governing = 0;
 }

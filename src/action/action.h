@@ -15,18 +15,18 @@ typedef struct {
     tt_load_kind load; /* weight: permanent, wind: variable, own: as written */
     double direction;  /* wind: degrees, blowing towards; else 0 */
     size_t against;    /* an earlier case of which this is the exact negative; TT_NONE */
-    tt_frame_load on;  /* what the frame sees */
+    double sense;      /* 1; -1 when it is against another, whose loads it shares */
+    tt_frame_load on;  /* what the frame sees, times sense */
 } tt_case;
 
 /** The wind of one direction, for the report. */
 typedef struct {
-    double direction;              /* degrees */
-    double gust;                   /* cs cd or G */
-    double frequency;              /* Hz used, 0 where no mode moves this way (rigid) */
-    double height, breadth, depth; /* m, of the body */
-    tt_vec3 force;                 /* N, sum */
-    double area;                   /* m2, sum across the wind */
-    tt_steps steps;                /* pressure at the top and the gust factor */
+    double direction;  /* degrees */
+    double gust;       /* cs cd or G */
+    tt_wind_body body; /* what the gust factor was asked for: its frequency 0 where no mode moves
+                          this way (rigid) */
+    tt_vec3 force;     /* N, sum */
+    double area;       /* m2, sum across the wind */
 } tt_wind_direction;
 
 typedef struct {
@@ -48,6 +48,10 @@ tt_status tt_actions_own(const tt_model *model, tt_actions *actions);
  */
 tt_status tt_actions_wind(const tt_model *model, const tt_basis *basis, const tt_modes *modes,
                           tt_actions *actions);
+
+/** Lines of calculation on the wind of a direction: pressure at the top and the gust factor. */
+void tt_wind_steps(const tt_basis *basis, const tt_wind_site *site,
+                   const tt_wind_direction *direction, tt_steps *steps);
 
 /** A mode's frequency with the heavy weight: Rayleigh's quotient on the nominal shape (an upper
  *  bound, exact when the spread is the same everywhere). Hz. */

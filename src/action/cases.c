@@ -14,6 +14,7 @@ bool tt_case_add(const tt_model *model, tt_actions *actions, const char *name, t
         .load = load,
         .direction = direction,
         .against = TT_NONE,
+        .sense = 1.0,
         .on = {.line_force = arrays->line, .node = (const double(*)[TT_SIX])arrays->node}};
     return tt_list_push(&actions->cases, added);
 }
@@ -45,14 +46,12 @@ void tt_case_resultant(const tt_model *model, const tt_case *acting, tt_vec3 abo
         m = tt_add(m, tt_add(tt_cross(tt_sub(model->piece->points.at[i].at, about), part),
                              (tt_vec3){row[3], row[4], row[5]}));
     }
-    *force = f;
-    *moment = m;
+    *force = tt_scale(f, acting->sense);
+    *moment = tt_scale(m, acting->sense);
 }
 
 void tt_actions_clear(tt_actions *actions)
 {
-    /* a wind and the one against it share their lines */
-    for (size_t i = 0; i < actions->winds / 2; i++) tt_list_clear(&actions->wind[i].steps.list);
     tt_list_clear(&actions->cases);
     tt_pool_clear(&actions->pool);
     *actions = (tt_actions){0};

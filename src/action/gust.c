@@ -182,21 +182,6 @@ static size_t alike(const tt_gale *g, size_t first, double *weight, tt_vec3 w)
     return last;
 }
 
-static double gust_in(const tt_gale *g, const tt_wind_site *site, tt_wind_direction *report,
-                      double frequency, const swing *sum, tt_steps *steps)
-{
-    const tt_site *at = &g->model->piece->site;
-    const tt_wind_body body = {.height = report->height,
-                               .base_height = at->base_height.is,
-                               .breadth = report->breadth,
-                               .depth = report->depth,
-                               .frequency = frequency,
-                               .log_decrement = at->damping.is,
-                               .drag_area_modal = sum->drag,
-                               .mass_modal = sum->mass};
-    return g->basis->gust(site, &body, steps);
-}
-
 static double sail_area(const tt_model *model, const tt_wind_cut *on)
 {
     double area = 0.0;
@@ -207,41 +192,49 @@ static double sail_area(const tt_model *model, const tt_wind_cut *on)
     return area;
 }
 
-/* The largest gust factor of the ways of swinging that the wind shakes; none of them: that of the
- * first mode; no mode: as a rigid body. */
-static void find_gust(const tt_gale *g, const tt_wind_site *site, tt_vec3 w,
-                      tt_wind_direction *report)
+/* The body with the largest gust factor of the ways of swinging that the wind shakes; none of them:
+ * that of the first mode; no mode: as a rigid body. */
+static tt_wind_body worst_body(const tt_gale *g, const tt_wind_site *site, tt_vec3 w,
+                               tt_wind_body body)
 {
-    const double one = 1.0;
-    swing worst = {0};
+    tt_wind_body worst = body;
     double most = 0.0;
-    report->frequency = g->modes->n ? g->frequency[0] : 0.0;
-    if (g->modes->n) worst = swing_of(g, 0, 1, &one, w);
     for (size_t first = 0; first < g->modes->n;) {
         double weight[ALIKE];
         const size_t last = alike(g, first, weight, w);
         const swing sum = swing_of(g, first, last, weight, w);
-        const double gust =
-            shaken(&sum) ? gust_in(g, site, report, g->frequency[first], &sum, NULL) : 0.0;
-        if (gust > most) {
-            most = gust;
-            worst = sum;
-            report->frequency = g->frequency[first];
-        }
+        body.frequency = g->frequency[first];
+        body.drag_area_modal = sum.drag;
+        body.mass_modal = sum.mass;
+        const double gust = shaken(&sum) ? g->basis->gust(site, &body, NULL) : 0.0;
+        if (first == 0 || gust > most) worst = body;
+        most = fmax(most, gust);
         first = last;
     }
-    report->gust = gust_in(g, site, report, report->frequency, &worst, &report->steps);
+    return worst;
 }
 
 void tt_wind_gust(tt_gale *g, const tt_wind_site *site, tt_vec3 wind, const tt_wind_cut *on,
                   tt_wind_direction *report)
 {
+    const tt_site *at = &g->model->piece->site;
     set_sail(g, on);
-    report->height = height_of(g->model);
     report->area = sail_area(g->model, on);
-    report->breadth = report->height > 0.0 ? report->area / report->height : 0.0;
-    report->depth = fmax(extent_of_places(g->model, wind), extent_of_outlines(g->model, wind));
-    g->basis->pressure(site, g->model->piece->site.base_height.is + fmax(0.0, report->height),
-                       &report->steps);
-    find_gust(g, site, wind, report);
+    const double height = height_of(g->model);
+    const tt_wind_body body = {
+        .height = height,
+        .base_height = at->base_height.is,
+        .breadth = height > 0.0 ? report->area / height : 0.0,
+        .depth = fmax(extent_of_places(g->model, wind), extent_of_outlines(g->model, wind)),
+        .log_decrement = at->damping.is};
+    report->body = worst_body(g, site, wind, body);
+    report->gust = g->basis->gust(site, &report->body, NULL);
+}
+
+void tt_wind_steps(const tt_basis *basis, const tt_wind_site *site,
+                   const tt_wind_direction *direction, tt_steps *steps)
+{
+    const tt_wind_body *body = &direction->body;
+    basis->pressure(site, body->base_height + fmax(0.0, body->height), steps);
+    basis->gust(site, body, steps);
 }

@@ -77,11 +77,9 @@ static bool pressures(wind_job *job, double **q, double **q_lump)
     return true;
 }
 
-static bool add_wind(const wind_job *job, double direction, tt_case_arrays *to)
+static const char *name_of(const wind_job *job, double direction)
 {
-    const char *name = tt_pool_format(&job->actions->pool, "wind %.0f", direction);
-    return tt_case_add(job->model, job->actions, name, TT_CASE_WIND, TT_LOAD_VARIABLE, direction,
-                       to);
+    return tt_pool_format(&job->actions->pool, "wind %.0f", direction);
 }
 
 /* One direction of the first half circle; report holds its body and gust factor already. */
@@ -89,7 +87,9 @@ static bool blow(const wind_job *job, const tt_wind_cut *on, tt_wind_direction *
 {
     const tt_vec3 w = {cos(report->direction * degree), sin(report->direction * degree), 0.0};
     tt_case_arrays to;
-    if (!add_wind(job, report->direction, &to)) return false;
+    if (!tt_case_add(job->model, job->actions, name_of(job, report->direction), TT_CASE_WIND,
+                     TT_LOAD_VARIABLE, report->direction, &to))
+        return false;
     blow_on_strips(job, on, report, w, to.line);
     blow_on_lumps(job, report, w, to.node);
     return true;
@@ -97,23 +97,18 @@ static bool blow(const wind_job *job, const tt_wind_cut *on, tt_wind_direction *
 
 /* The wind against it, whose loads are the same turned round: the drag of a body does not know
  * front from back. */
-static bool blow_back(const wind_job *job, size_t with, tt_wind_direction *report)
+static bool blow_back(const wind_job *job, size_t with, const tt_wind_direction *report)
 {
-    tt_actions *actions = job->actions;
-    tt_case_arrays to;
-    if (!add_wind(job, report->direction, &to)) return false;
-    const tt_frame_load *on = &actions->cases.at[with].on;
-    for (size_t i = 0; i < job->model->bars.n * TT_BAR_POINTS; i++)
-        to.line[i] = tt_scale(on->line_force[i], -1.0);
-    for (size_t n = 0; n < job->model->nodes; n++) {
-        for (int k = 0; k < TT_SIX; k++) to.node[n][k] = -on->node[n][k];
-    }
-    actions->cases.at[actions->cases.n - 1].against = with;
-    return true;
+    tt_case back = job->actions->cases.at[with];
+    back.name = name_of(job, report->direction);
+    back.direction = report->direction;
+    back.against = with;
+    back.sense = -1.0;
+    return back.name && tt_list_push(&job->actions->cases, back);
 }
 
 /* What the wind of a direction meets: strips, body and gust factor. */
-static bool meet(const wind_job *job, tt_gale *gale, double direction, tt_wind_cut *on,
+static void meet(const wind_job *job, tt_gale *gale, double direction, tt_wind_cut *on,
                  tt_wind_direction *report)
 {
     const tt_model *model = job->model;
@@ -123,9 +118,7 @@ static bool meet(const wind_job *job, tt_gale *gale, double direction, tt_wind_c
         on[i] = tt_wind_on_strip(job->basis, &model->piece->segments.at[strip->segment], strip, w);
     }
     report->direction = direction;
-    report->steps.pool = &job->actions->pool;
     tt_wind_gust(gale, &job->actions->wind_site, w, on, report);
-    return !report->steps.failed;
 }
 
 static tt_wind_site site_of(const tt_piece *piece)
@@ -149,7 +142,8 @@ static bool blow_all(const wind_job *job, tt_gale *gale, tt_wind_cut *on)
     const size_t first = actions->cases.n;
     for (size_t i = 0; i < HALF; i++) {
         tt_wind_direction *with = &actions->wind[i];
-        if (!meet(job, gale, 10.0 * (double)i, on, with) || !blow(job, on, with)) return false;
+        meet(job, gale, 10.0 * (double)i, on, with);
+        if (!blow(job, on, with)) return false;
     }
     for (size_t i = 0; i < HALF; i++) {
         tt_wind_direction *against = &actions->wind[i + HALF];

@@ -1,4 +1,6 @@
-/* base/pool.c - blocks in a chain; the newest is filled first. */
+/* base/pool.c - blocks in a chain, each as large as all before it together (within bounds), so that
+ * what is left over at the end of a block stays small against the whole; the newest is filled
+ * first. */
 #include "base/pool.h"
 #include "base/alloc.h"
 
@@ -8,7 +10,7 @@
 #include <stdio.h>
 #include <string.h>
 
-enum { BLOCK = 8192 };
+enum { BLOCK = 8192, LARGEST_BLOCK = 1 << 20 };
 
 struct tt_pool_block {
     tt_pool_block *older;
@@ -30,7 +32,9 @@ void tt_pool_clear(tt_pool *pool)
 static tt_pool_block *room_for(tt_pool *pool, size_t need)
 {
     if (pool->newest && pool->newest->size - pool->used >= need) return pool->newest;
-    const size_t size = need > BLOCK ? need : BLOCK;
+    const size_t all = pool->bytes < LARGEST_BLOCK ? pool->bytes : LARGEST_BLOCK;
+    const size_t usual = all > BLOCK ? all : BLOCK;
+    const size_t size = need > usual ? need : usual;
     tt_pool_block *block = tt_alloc(1, sizeof *block + size);
     if (!block) return NULL;
     block->older = pool->newest;

@@ -65,15 +65,29 @@ static void hang_weight(const tt_model *model, edge *about, int pattern)
     }
 }
 
+/* What a case adds up to, about the origin. */
+typedef struct {
+    tt_vec3 force, moment;
+} resultant;
+
+static resultant *resultants(const tt_check_input *in, tt_pool *pool)
+{
+    const size_t n = in->actions->cases.n;
+    resultant *of = tt_pool_take(pool, n, sizeof *of);
+    for (size_t i = 0; i < n && of; i++) {
+        tt_case_resultant(in->model, &in->actions->cases.at[i], (tt_vec3){0, 0, 0}, &of[i].force,
+                          &of[i].moment);
+    }
+    return of;
+}
+
 /* Tipping moment of the loads that act beside the weight. */
-static double pushed_over(const tt_check_input *in, const tt_combination *together,
-                          const edge *about)
+static double pushed_over(const resultant *of, const tt_combination *together, const edge *about)
 {
     double tips = 0.0;
     for (size_t i = 0; i < together->parts; i++) {
-        tt_vec3 force, moment;
-        tt_case_resultant(in->model, &in->actions->cases.at[together->part[i].acting], about->at,
-                          &force, &moment);
+        const resultant *part = &of[together->part[i].acting];
+        const tt_vec3 moment = tt_sub(part->moment, tt_cross(about->at, part->force));
         tips += together->part[i].factor * tt_dot(moment, about->axis);
     }
     return tips;
@@ -89,8 +103,8 @@ static void tip(const tt_combination *together, double tips, double keeps, tt_ba
 }
 
 /* The nominal weight with its two factors, and the heavy and light weight at 1.00: the worse. */
-static void tip_over_edges(const tt_check_input *in, const tt_vec2 *polygon, size_t n,
-                           tt_balance *out)
+static void tip_over_edges(const tt_check_input *in, const resultant *of, const tt_vec2 *polygon,
+                           size_t n, tt_balance *out)
 {
     const double z = in->piece->points.at[in->piece->stands.at[0].at].at.z;
     for (size_t i = 0; i < n; i++) {
@@ -99,7 +113,7 @@ static void tip_over_edges(const tt_check_input *in, const tt_vec2 *polygon, siz
         for (size_t c = 0; c < in->combinations->n; c++) {
             const tt_combination *together = &in->combinations->at[c];
             if (together->level != TT_EQUILIBRIUM) continue;
-            const double pushed = pushed_over(in, together, &about);
+            const double pushed = pushed_over(of, together, &about);
             tip(together, pushed + together->weight * about.tips[TT_NOMINAL],
                 together->weight_restoring * about.keeps[TT_NOMINAL], out);
             tip(together, pushed + about.tips[TT_HEAVY], about.keeps[TT_HEAVY], out);
@@ -134,6 +148,8 @@ tt_status tt_balance_find(const tt_check_input *in, tt_pool *pool, tt_balance *o
     out->applies = true;
     out->edge_distance = tt_convex_distance(inner, m, (tt_vec2){centre.x, centre.y}, &nearest);
     out->edge_way = edge_of(inner, m, nearest, z).out;
-    tip_over_edges(in, inner, m, out);
+    const resultant *of = resultants(in, pool);
+    if (!of) return TT_E_NOMEM;
+    tip_over_edges(in, of, inner, m, out);
     return TT_OK;
 }

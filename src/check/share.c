@@ -56,9 +56,8 @@ static void add_unit(const tt_check_input *in, const tt_worst *worst, size_t act
 {
     if (all->n == UNITS || factor == 0.0) return;
     all->factor[all->n] = factor;
-    all->force[all->n++] = tt_model_cut_forces(in->model, &worst->cut,
-                                               &in->solution->answer[worst->carry][acting].state,
-                                               &in->actions->cases.at[acting].on, worst->carry);
+    all->force[all->n++] = tt_answer_forces_at(in->model, in->actions, in->solution, worst->carry,
+                                               acting, &worst->cut);
 }
 
 /* What rounding leaves where nothing acts: under a thousand-millionth of the largest of its kind,

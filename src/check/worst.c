@@ -38,7 +38,7 @@ static bool unit_stresses(const search *s, size_t cut, int carry, double *stress
         const size_t same =
             in->actions->cases.at[i].against; /* a norm: the negative has the same */
         const tt_loaded_cut at = {in, &in->model->cuts.at[cut], carry,
-                                  in->solution->answer[carry][i].cut[cut]};
+                                  tt_answer_forces(&in->solution->answer[carry][i], cut)};
         stress[i] = same != TT_NONE ? stress[same] : s->part->stress(&at);
         if (stress[i] < 0.0) return false;
     }
@@ -76,36 +76,44 @@ static candidate likeliest(const search *s, const double *unit)
     return most;
 }
 
-static double look_at(search *s, size_t cut, int carry, const tt_combination *together, int pattern)
-{
-    const tt_check_input *in = s->in;
-    const tt_loaded_cut at = {in, &in->model->cuts.at[cut], carry,
-                              tt_superpose(in->solution, carry, together, pattern, cut)};
+/* Stress of a cut under loads together; the largest so far is kept in `most`. */
+typedef struct {
     double stress;
-    const double use = use_under(s, &at, &stress);
-    keep(s, &at, use, cut, pattern, together);
-    return stress;
+    candidate of;
+    tt_forces whole;
+} most_stressed;
+
+static void look_at(const search *s, tt_loaded_cut *at, size_t cut, const candidate *of,
+                    most_stressed *most)
+{
+    at->whole = tt_superpose(s->in->solution, at->carry, of->together, of->pattern, cut);
+    const double stress = s->part->stress(at);
+    if (stress > most->stress) *most = (most_stressed){stress, *of, at->whole};
 }
 
 /* One cut in one carry model. It is passed over whole when even its largest bound is no worse than
- * the worst; then combinations whose bound is not above the stress seen here are. */
+ * the worst; then combinations whose bound is not above the stress seen here are. The use follows
+ * the stress, so that it is asked for once. */
 static void search_cut(search *s, size_t cut, int carry, double *unit)
 {
     const tt_check_input *in = s->in;
     if (!unit_stresses(s, cut, carry, unit)) return;
     const candidate first = likeliest(s, unit);
-    const tt_loaded_cut here = {.in = in, .cut = &in->model->cuts.at[cut], .carry = carry};
+    tt_loaded_cut at = {.in = in, .cut = &in->model->cuts.at[cut], .carry = carry};
     if (!first.together) return;
-    if (s->worst.any && s->part->use(&here, first.bound * (1.0 + 1e-12)) <= s->worst.use) return;
-    double seen = look_at(s, cut, carry, first.together, first.pattern);
+    if (s->worst.any && s->part->use(&at, first.bound * (1.0 + 1e-12)) <= s->worst.use) return;
+    most_stressed most = {.stress = -1.0};
+    look_at(s, &at, cut, &first, &most);
     for (size_t i = 0; i < in->combinations->n; i++) {
         const tt_combination *together = &in->combinations->at[i];
         if (!s->levels[together->level]) continue;
         for (int pattern = TT_HEAVY; pattern <= TT_LIGHT; pattern++) {
-            if (bound_of(together, pattern, unit) * (1.0 + 1e-12) <= seen) continue;
-            seen = fmax(seen, look_at(s, cut, carry, together, pattern));
+            const candidate one = {together, pattern, bound_of(together, pattern, unit)};
+            if (one.bound * (1.0 + 1e-12) > most.stress) look_at(s, &at, cut, &one, &most);
         }
     }
+    at.whole = most.whole;
+    keep(s, &at, s->part->use(&at, most.stress), cut, most.of.pattern, most.of.together);
 }
 
 static double use_at(const search *s, size_t cut)

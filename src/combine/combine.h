@@ -32,10 +32,12 @@ typedef TT_LIST(tt_combination) tt_combinations;
 tt_status tt_combine(const tt_piece *piece, const tt_actions *actions, const tt_basis *basis,
                      tt_pool *pool, tt_combinations *list);
 
-/** What one unit case does in one carry model. */
+/** What one unit case does in one carry model: state and cut, times sense. A case against another
+ *  shares its arrays. */
 typedef struct {
     tt_frame_state state;
     tt_forces *cut; /* [cuts] */
+    double sense;   /* of the case */
 } tt_answer;
 
 typedef struct {
@@ -45,10 +47,17 @@ typedef struct {
     double refinement;
 } tt_solution;
 
-/** Solves every case in both models; the answer to a case's exact negative is its own turned round.
- */
+/** Solves every case in both models, but for those that are another's exact negative. */
 tt_status tt_solve_cases(const tt_model *model, const tt_actions *actions, tt_pool *pool,
                          tt_solution *solution);
+
+/** Section forces of one unit case at a cut. */
+tt_forces tt_answer_forces(const tt_answer *answer, size_t cut);
+
+/** The same at a cut that is not one of the model's, from the frame itself. */
+tt_forces tt_answer_forces_at(const tt_model *model, const tt_actions *actions,
+                              const tt_solution *solution, int carry, size_t acting,
+                              const tt_cut *cut);
 
 /** Section forces of a combination at a cut, with the weight of a pattern. */
 tt_forces tt_superpose(const tt_solution *solution, int carry, const tt_combination *together,

@@ -15,33 +15,6 @@ static tt_status cut_one(const tt_model *model, int carry, const tt_frame_load *
     return TT_OK;
 }
 
-static void negate(double (*to)[TT_SIX], const double (*from)[TT_SIX], size_t n)
-{
-    for (size_t i = 0; i < n; i++) {
-        for (int k = 0; k < TT_SIX; k++) to[i][k] = -from[i][k];
-    }
-}
-
-/* The answer to the exact negative of a case that was solved. */
-static bool turn_round(const tt_model *model, const tt_answer *from, tt_pool *pool, tt_answer *to)
-{
-    const size_t bars = model->bars.n, cuts = model->cuts.n;
-    *to = *from;
-    to->state.move = tt_pool_take(pool, model->nodes, sizeof *to->state.move);
-    to->state.reaction = tt_pool_take(pool, model->nodes, sizeof *to->state.reaction);
-    to->state.end = tt_pool_take(pool, bars, sizeof *to->state.end);
-    to->cut = tt_pool_take(pool, cuts, sizeof *to->cut);
-    if (!to->state.move || !to->state.reaction || !to->state.end || !to->cut) return false;
-    negate(to->state.move, (const double(*)[TT_SIX])from->state.move, model->nodes);
-    negate(to->state.reaction, (const double(*)[TT_SIX])from->state.reaction, model->nodes);
-    negate(to->state.end, (const double(*)[TT_SIX])from->state.end, bars);
-    for (size_t i = 0; i < cuts; i++) {
-        const tt_forces *f = &from->cut[i];
-        to->cut[i] = (tt_forces){-f->n, -f->vy, -f->vz, -f->t, -f->my, -f->mz};
-    }
-    return true;
-}
-
 /* The first n cases in one carry model; load and state: room for n. */
 static tt_status solve_model(const tt_model *model, int carry, const tt_frame_load *load, size_t n,
                              tt_frame_state *state, tt_pool *pool, tt_answer *answer)
@@ -49,6 +22,7 @@ static tt_status solve_model(const tt_model *model, int carry, const tt_frame_lo
     tt_status status = tt_frame_solve_all(model->frame[carry], load, n, pool, state);
     for (size_t i = 0; i < n && status == TT_OK; i++) {
         answer[i].state = state[i];
+        answer[i].sense = 1.0;
         status = cut_one(model, carry, &load[i], pool, &answer[i]);
     }
     return status;
@@ -75,9 +49,9 @@ tt_status tt_solve_cases(const tt_model *model, const tt_actions *actions, tt_po
         if (!all) return TT_E_NOMEM;
         solution->answer[carry] = all;
         status = solve_model(model, carry, load, solved, state, pool, all);
-        for (size_t i = solved; i < n && status == TT_OK; i++) {
-            if (!turn_round(model, &all[actions->cases.at[i].against], pool, &all[i]))
-                status = TT_E_NOMEM;
+        for (size_t i = solved; i < n; i++) {
+            all[i] = all[actions->cases.at[i].against];
+            all[i].sense = -1.0;
         }
         for (size_t i = 0; i < solved && status == TT_OK; i++) {
             solution->residual = fmax(solution->residual, all[i].state.residual);
@@ -97,6 +71,13 @@ static void add_forces(tt_forces *sum, const tt_forces *more, double factor)
     sum->mz += factor * more->mz;
 }
 
+tt_forces tt_answer_forces(const tt_answer *answer, size_t cut)
+{
+    tt_forces sum = {0};
+    add_forces(&sum, &answer->cut[cut], answer->sense);
+    return sum;
+}
+
 tt_forces tt_superpose(const tt_solution *solution, int carry, const tt_combination *together,
                        int pattern, size_t cut)
 {
@@ -104,8 +85,21 @@ tt_forces tt_superpose(const tt_solution *solution, int carry, const tt_combinat
     const tt_answer *answer = solution->answer[carry];
     add_forces(&sum, &answer[pattern].cut[cut], together->weight);
     for (size_t i = 0; i < together->parts; i++) {
-        add_forces(&sum, &answer[together->part[i].acting].cut[cut], together->part[i].factor);
+        const tt_answer *part = &answer[together->part[i].acting];
+        add_forces(&sum, &part->cut[cut], together->part[i].factor * part->sense);
     }
+    return sum;
+}
+
+tt_forces tt_answer_forces_at(const tt_model *model, const tt_actions *actions,
+                              const tt_solution *solution, int carry, size_t acting,
+                              const tt_cut *cut)
+{
+    const tt_answer *answer = &solution->answer[carry][acting];
+    const tt_forces one =
+        tt_model_cut_forces(model, cut, &answer->state, &actions->cases.at[acting].on, carry);
+    tt_forces sum = {0};
+    add_forces(&sum, &one, answer->sense);
     return sum;
 }
 
@@ -113,15 +107,11 @@ tt_forces tt_superpose_at(const tt_model *model, const tt_actions *actions,
                           const tt_solution *solution, int carry, const tt_combination *together,
                           int pattern, const tt_cut *cut)
 {
-    const tt_answer *answer = solution->answer[carry];
     tt_forces sum = {0};
-    tt_forces one = tt_model_cut_forces(model, cut, &answer[pattern].state,
-                                        &actions->cases.at[pattern].on, carry);
+    tt_forces one = tt_answer_forces_at(model, actions, solution, carry, (size_t)pattern, cut);
     add_forces(&sum, &one, together->weight);
     for (size_t i = 0; i < together->parts; i++) {
-        const size_t acting = together->part[i].acting;
-        one = tt_model_cut_forces(model, cut, &answer[acting].state, &actions->cases.at[acting].on,
-                                  carry);
+        one = tt_answer_forces_at(model, actions, solution, carry, together->part[i].acting, cut);
         add_forces(&sum, &one, together->part[i].factor);
     }
     return sum;
@@ -139,7 +129,8 @@ void tt_superpose_move(const tt_solution *solution, int carry, const tt_combinat
     for (int i = 0; i < 6; i++) out[i] = 0.0;
     add_six(out, answer[pattern].state.move[node], together->weight);
     for (size_t i = 0; i < together->parts; i++) {
-        add_six(out, answer[together->part[i].acting].state.move[node], together->part[i].factor);
+        const tt_answer *part = &answer[together->part[i].acting];
+        add_six(out, part->state.move[node], together->part[i].factor * part->sense);
     }
 }
 
@@ -150,7 +141,7 @@ void tt_superpose_reaction(const tt_solution *solution, int carry, const tt_comb
     for (int i = 0; i < 6; i++) out[i] = 0.0;
     add_six(out, answer[pattern].state.reaction[node], together->weight);
     for (size_t i = 0; i < together->parts; i++) {
-        add_six(out, answer[together->part[i].acting].state.reaction[node],
-                together->part[i].factor);
+        const tt_answer *part = &answer[together->part[i].acting];
+        add_six(out, part->state.reaction[node], together->part[i].factor * part->sense);
     }
 }

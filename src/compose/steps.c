@@ -65,7 +65,11 @@ static void wind(const tt_assessment *a, tt_report *out)
                   tt_report_text(out, "Pushes with %s in all, on %s across it.",
                                  tt_say(out, hypot(worst->force.x, worst->force.y), "N", units),
                                  tt_say(out, worst->area, "m2", units)));
-    if (worst->steps.list.n) tt_report_steps(out, worst->steps.list.at, worst->steps.list.n);
+    tt_steps steps = {.pool = &out->pool};
+    tt_wind_steps(a->basis, &a->actions.wind_site, worst, &steps);
+    tt_report_steps(out, steps.list.at, steps.list.n);
+    out->failed |= steps.failed;
+    tt_list_clear(&steps.list);
 }
 
 void tt_compose_steps(const tt_assessment *a, tt_report *out)

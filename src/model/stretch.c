@@ -1,6 +1,8 @@
 /* model/stretch.c - segments cut into bars, and the strips (Gauss points) that loads act on.
- * A bar ends at the quarters of its segment, where a load begins or ends, and is 1 m at most, so
- * that a strip stands for less than 0.25 m and for less than a tenth of its segment. */
+ * A bar ends at the middle of its segment, in a limb of one segment at its quarters too, where a
+ * load begins or ends, and is 1 m at most, so that a strip stands for less than 0.25 m. Bars are
+ * exact for statics; their number only counts for vibration: four in a limb find its two lowest
+ * bending frequencies within 0.1 %. */
 #include "model/parts.h"
 
 #include <math.h>
@@ -10,7 +12,9 @@ static const double longest_bar = 1.0; /* m */
 /* The next fraction after x at which a bar must end. */
 static double next_break(const tt_piece *piece, size_t segment, double x)
 {
-    double next = (floor(4.0 * x + 1e-9) + 1.0) / 4.0;
+    const size_t limb = piece->segments.at[segment].limb;
+    const double parts = limb != TT_NONE && piece->limbs.at[limb].count > 1 ? 2.0 : 4.0;
+    double next = (floor(parts * x + 1e-9) + 1.0) / parts;
     for (size_t i = 0; i < piece->loads.n; i++) {
         const tt_own_load *load = &piece->loads.at[i];
         if (load->along != segment) continue;

@@ -7,13 +7,19 @@ static void wind(tt_record *r, cJSON *list, const tt_wind_direction *direction)
     cJSON *row = tt_put(r, list, NULL, tt_make_object(r));
     tt_put_number(r, row, "direction_deg", direction->direction);
     tt_put_number(r, row, "gust", direction->gust);
-    tt_put_number(r, row, "frequency_Hz", direction->frequency);
-    tt_put_number(r, row, "height_m", direction->height);
-    tt_put_number(r, row, "breadth_m", direction->breadth);
-    tt_put_number(r, row, "depth_m", direction->depth);
+    tt_put_number(r, row, "frequency_Hz", direction->body.frequency);
+    tt_put_number(r, row, "height_m", direction->body.height);
+    tt_put_number(r, row, "breadth_m", direction->body.breadth);
+    tt_put_number(r, row, "depth_m", direction->body.depth);
     tt_put_vec3(r, row, "force_N", direction->force);
     tt_put_number(r, row, "area_m2", direction->area);
-    tt_put_steps(r, row, direction->steps.list.at, direction->steps.list.n);
+    tt_pool pool = {0};
+    tt_steps steps = {.pool = &pool};
+    tt_wind_steps(r->a->basis, &r->a->actions.wind_site, direction, &steps);
+    if (steps.failed) r->status = TT_E_NOMEM;
+    tt_put_steps(r, row, steps.list.at, steps.list.n);
+    tt_list_clear(&steps.list);
+    tt_pool_clear(&pool);
 }
 
 cJSON *tt_record_actions(tt_record *r)

@@ -12,9 +12,14 @@ static tt_vec3 last_three(const double v[6])
     return (tt_vec3){v[3], v[4], v[5]};
 }
 
-static void copy(const double from[6], double to[6])
+static void times(double sense, const double from[6], double to[6])
 {
-    for (int k = 0; k < 6; k++) to[k] = from[k];
+    for (int k = 0; k < 6; k++) to[k] = 0.0 + sense * from[k]; /* never -0 */
+}
+
+static const tt_answer *answer_of(const tt_record *r, const tt_asked *asked)
+{
+    return &r->a->solution.answer[asked->carry][asked->acting];
 }
 
 static void reaction_of(const tt_record *r, const tt_asked *asked, size_t node, double out[6])
@@ -23,7 +28,7 @@ static void reaction_of(const tt_record *r, const tt_asked *asked, size_t node, 
     if (asked->together)
         tt_superpose_reaction(solution, asked->carry, asked->together, asked->pattern, node, out);
     else
-        copy(solution->answer[asked->carry][asked->acting].state.reaction[node], out);
+        times(answer_of(r, asked)->sense, answer_of(r, asked)->state.reaction[node], out);
 }
 
 static void move_of(const tt_record *r, const tt_asked *asked, size_t node, double out[6])
@@ -32,7 +37,7 @@ static void move_of(const tt_record *r, const tt_asked *asked, size_t node, doub
     if (asked->together)
         tt_superpose_move(solution, asked->carry, asked->together, asked->pattern, node, out);
     else
-        copy(solution->answer[asked->carry][asked->acting].state.move[node], out);
+        times(answer_of(r, asked)->sense, answer_of(r, asked)->state.move[node], out);
 }
 
 static tt_forces forces_of(const tt_record *r, const tt_asked *asked, size_t cut)
@@ -40,7 +45,7 @@ static tt_forces forces_of(const tt_record *r, const tt_asked *asked, size_t cut
     const tt_solution *solution = &r->a->solution;
     if (asked->together)
         return tt_superpose(solution, asked->carry, asked->together, asked->pattern, cut);
-    return solution->answer[asked->carry][asked->acting].cut[cut];
+    return tt_answer_forces(answer_of(r, asked), cut);
 }
 
 static void reactions(tt_record *r, cJSON *row, const tt_asked *asked)

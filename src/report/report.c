@@ -94,6 +94,11 @@ void tt_report_item(tt_report *report, const char *text)
 
 void tt_report_steps(tt_report *report, const tt_step *steps, size_t n)
 {
-    for (size_t i = 0; i < n; i++) report->not_finite |= !isfinite(steps[i].value);
-    add(report, (tt_block){.kind = TT_BLOCK_STEPS, .step = steps, .steps = n});
+    tt_step *kept = tt_pool_take(&report->pool, n, sizeof *kept);
+    if (!kept) report->failed = true;
+    for (size_t i = 0; i < n && kept; i++) {
+        kept[i] = steps[i];
+        report->not_finite |= !isfinite(steps[i].value);
+    }
+    if (kept) add(report, (tt_block){.kind = TT_BLOCK_STEPS, .step = kept, .steps = n});
 }

@@ -68,6 +68,7 @@ void tt_report_table(tt_report *report, const tt_column *columns, size_t n);
 void tt_report_row(tt_report *report, const char *const *cells); /* to the last table */
 void tt_report_list(tt_report *report, tt_block_kind kind);
 void tt_report_item(tt_report *report, const char *text); /* to the last list */
+/** The lines are copied, their texts lent. */
 void tt_report_steps(tt_report *report, const tt_step *steps, size_t n);
 
 #endif

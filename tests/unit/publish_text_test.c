@@ -425,13 +425,12 @@ static void steps_when_asked_for(void **state)
     has("Holds: demand 83.0 MPa, resistance 100 MPa, use 83 %, under B (heavy weight, together).");
     has("assumes: it stands still");
     has("sigma = N/A = 1200/0.002 = 600000 Pa [a book, from memory]");
-    f.direction.steps.list.at = f.step + 1; /* W, of another check in truth */
-    f.direction.steps.list.n = 1;
     f.direction.area = 0.25;
+    f.direction.body.height = 2.0;
     write_it(&f, &(tt_text_options){.steps = 1});
-    has("Wind 90 Pushes with 100 N in all, on 0.250 m2 across it. W = 1.000e-6 m3 [a book, from "
-        "memory] "
-        "Cautions");
+    has("Wind 90 Pushes with 100 N in all, on 0.250 m2 across it. q = 10 z = 10*2 = 20.00 Pa [a "
+        "book, "
+        "from memory] Cautions");
     fixture_close(&f);
 }
 
