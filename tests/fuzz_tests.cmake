@@ -1,0 +1,20 @@
+# Inputs that a fuzzer found worth keeping, replayed; and with the preset `fuzz` the fuzzers
+# themselves: fuzz_read (the reader) and fuzz_check (the reader, and the judgement of what it reads).
+add_executable(fuzz_replay ${CMAKE_CURRENT_SOURCE_DIR}/fuzz/replay.c ${CMAKE_CURRENT_SOURCE_DIR}/fuzz/read.c)
+target_compile_definitions(fuzz_replay PRIVATE TIPTOE_FUZZ_CHECK)
+set(fuzzers fuzz_replay)
+if(TIPTOE_SANITIZE MATCHES "fuzzer")
+  list(APPEND fuzzers fuzz_read fuzz_check)
+  add_executable(fuzz_read ${CMAKE_CURRENT_SOURCE_DIR}/fuzz/read.c)
+  add_executable(fuzz_check ${CMAKE_CURRENT_SOURCE_DIR}/fuzz/read.c)
+  target_compile_definitions(fuzz_check PRIVATE TIPTOE_FUZZ_CHECK)
+  foreach(fuzzer fuzz_read fuzz_check)
+    target_link_options(${fuzzer} PRIVATE -fsanitize=fuzzer)
+  endforeach()
+endif()
+foreach(fuzzer IN LISTS fuzzers)
+  target_link_libraries(${fuzzer} PRIVATE libtiptoe m)
+  target_include_directories(${fuzzer} PRIVATE ${CMAKE_CURRENT_SOURCE_DIR})
+endforeach()
+add_test(NAME fuzz_replay COMMAND fuzz_replay ${CMAKE_CURRENT_SOURCE_DIR}/fuzz/corpus
+  ${CMAKE_CURRENT_SOURCE_DIR}/bad ${CMAKE_CURRENT_SOURCE_DIR}/pieces ${CMAKE_SOURCE_DIR}/examples)
