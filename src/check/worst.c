@@ -7,8 +7,22 @@ typedef struct {
     const tt_check_input *in;
     const tt_judged_part *part;
     const bool *levels;
+    double weight, others; /* largest factor on the weight, and largest sum of the others, of any
+                              combination of these levels */
     tt_worst worst;
 } search;
+
+static void weigh_factors(search *s)
+{
+    for (size_t i = 0; i < s->in->combinations->n; i++) {
+        const tt_combination *together = &s->in->combinations->at[i];
+        double sum = 0.0;
+        for (size_t k = 0; k < together->parts; k++) sum += fabs(together->part[k].factor);
+        if (!s->levels[together->level]) continue;
+        s->weight = fmax(s->weight, fabs(together->weight));
+        s->others = fmax(s->others, sum);
+    }
+}
 
 static double use_under(const search *s, const tt_loaded_cut *at, double *stress)
 {
@@ -43,6 +57,14 @@ static bool unit_stresses(const search *s, size_t cut, int carry, double *stress
         if (stress[i] < 0.0) return false;
     }
     return true;
+}
+
+/* No combination can make more, whatever is in it. */
+static double ceiling_of(const search *s, const double *unit)
+{
+    double most = 0.0;
+    for (size_t i = TT_PATTERNS; i < s->in->actions->cases.n; i++) most = fmax(most, unit[i]);
+    return s->weight * fmax(unit[TT_HEAVY], unit[TT_LIGHT]) + s->others * most;
 }
 
 static double bound_of(const tt_combination *together, int pattern, const double *stress)
@@ -91,17 +113,23 @@ static void look_at(const search *s, tt_loaded_cut *at, size_t cut, const candid
     if (stress > most->stress) *most = (most_stressed){stress, *of, at->whole};
 }
 
+/* Whether a stress at a cut could be worse than the worst so far. */
+static bool could_be_worse(const search *s, const tt_loaded_cut *at, double stress)
+{
+    return !s->worst.any || s->part->use(at, stress * (1.0 + 1e-12)) > s->worst.use;
+}
+
 /* One cut in one carry model. It is passed over whole when even its largest bound is no worse than
  * the worst; then combinations whose bound is not above the stress seen here are. The use follows
  * the stress, so that it is asked for once. */
 static void search_cut(search *s, size_t cut, int carry, double *unit)
 {
     const tt_check_input *in = s->in;
-    if (!unit_stresses(s, cut, carry, unit)) return;
-    const candidate first = likeliest(s, unit);
     tt_loaded_cut at = {.in = in, .cut = &in->model->cuts.at[cut], .carry = carry};
-    if (!first.together) return;
-    if (s->worst.any && s->part->use(&at, first.bound * (1.0 + 1e-12)) <= s->worst.use) return;
+    if (!unit_stresses(s, cut, carry, unit)) return;
+    if (!could_be_worse(s, &at, ceiling_of(s, unit))) return;
+    const candidate first = likeliest(s, unit);
+    if (!first.together || !could_be_worse(s, &at, first.bound)) return;
     most_stressed most = {.stress = -1.0};
     look_at(s, &at, cut, &first, &most);
     for (size_t i = 0; i < in->combinations->n; i++) {
@@ -154,6 +182,7 @@ tt_worst tt_worst_of(const tt_check_input *in, size_t segment, const bool levels
                      const tt_judged_part *part)
 {
     search s = {.in = in, .part = part, .levels = levels};
+    weigh_factors(&s);
     for (size_t c = in->model->first_cut[segment]; c < in->model->first_cut[segment + 1]; c++) {
         for (int carry = 0; carry < TT_MODELS; carry++) search_cut(&s, c, carry, in->scratch);
     }

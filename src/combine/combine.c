@@ -6,6 +6,7 @@
 #include "base/text.h"
 
 #include <stdint.h>
+#include <stdio.h>
 #include <string.h>
 
 enum { RULES = 64, OWN_MOST = 8, PERMANENT_MOST = 4, PARTS_MOST = OWN_MOST + PERMANENT_MOST + 2 };
@@ -15,10 +16,15 @@ typedef struct {
     const tt_actions *actions;
     tt_pool *pool;
     tt_combinations *list;
+    char rule[96];        /* how the names of the rule at work begin: "6.10 sup: 1.35 weight" */
     size_t own[OWN_MOST]; /* variable cases of the file */
     size_t owns;
     size_t permanent[PERMANENT_MOST];
     size_t permanents;
+    struct {
+        double is;
+        char words[32];
+    } factor; /* the last one that was written */
     bool short_of_memory;
 } job;
 
@@ -32,17 +38,26 @@ static void add(draft *to, size_t acting, double factor)
     if (factor != 0.0 && to->n < PARTS_MOST) to->part[to->n++] = (tt_part){acting, factor};
 }
 
+/* Most factors come again and again: the last one is kept in words. */
+static const char *factor_words(job *j, double factor)
+{
+    if (factor != j->factor.is) {
+        snprintf(j->factor.words, sizeof j->factor.words, "%.4g", factor);
+        j->factor.is = factor;
+    }
+    return j->factor.words;
+}
+
 /* "6.10 sup: 1.35 weight + 1.5 wind 90"; "1.1/0.9 weight" where it tips and where it restores. */
-static char *name_of(const job *j, const char *rule, double weight, double restoring,
-                     const draft *parts)
+static char *name_of(job *j, const char *rule, const draft *parts)
 {
     tt_text words = {0};
-    tt_text_format(&words, "%s: %.4g", rule, weight);
-    if (restoring != weight) tt_text_format(&words, "/%.4g", restoring);
-    tt_text_put(&words, " weight");
+    tt_text_put(&words, rule);
     for (size_t i = 0; i < parts->n; i++) {
-        tt_text_format(&words, " + %.4g %s", parts->part[i].factor,
-                       j->actions->cases.at[parts->part[i].acting].name);
+        tt_text_put(&words, " + ");
+        tt_text_put(&words, factor_words(j, parts->part[i].factor));
+        tt_text_put(&words, " ");
+        tt_text_put(&words, j->actions->cases.at[parts->part[i].acting].name);
     }
     char *name = words.failed ? NULL : tt_pool_copy(j->pool, tt_text_of(&words), words.n);
     tt_text_clear(&words);
@@ -59,7 +74,7 @@ static void emit_one(job *j, const tt_rule *rule, const draft *all, size_t leadi
                            .overturning_factor = rule->overturning_factor,
                            .leading = leading,
                            .parts = all->n};
-    made.name = name_of(j, rule->name, rule->weight, rule->weight_restoring, all);
+    made.name = name_of(j, j->rule, all);
     made.part = tt_pool_take(j->pool, all->n, sizeof *made.part);
     if (!made.name || !made.part || !tt_list_push(j->list, made)) {
         j->short_of_memory = true;
@@ -119,9 +134,18 @@ static int class_of(const tt_case *acting)
     return acting->load == TT_LOAD_VARIABLE ? TT_CLASS_OWN_VARIABLE : TT_CLASS_OWN_ACCIDENTAL;
 }
 
+static void begin_names(job *j, const tt_rule *rule)
+{
+    char restoring[32] = "";
+    if (rule->weight_restoring != rule->weight)
+        snprintf(restoring, sizeof restoring, "/%.4g", rule->weight_restoring);
+    snprintf(j->rule, sizeof j->rule, "%s: %.4g%s weight", rule->name, rule->weight, restoring);
+}
+
 static void spread_rule(job *j, const tt_rule *rule)
 {
     const draft nothing = {.n = 0};
+    begin_names(j, rule);
     if (rule->bare) emit(j, rule, &nothing, TT_NONE);
     for (size_t i = 0; i < j->actions->cases.n; i++) {
         const int class = class_of(&j->actions->cases.at[i]);

@@ -68,27 +68,36 @@ static const char *first_end(const char *text, size_t width)
 size_t tt_line_fit(const char *text, size_t width, const char **next)
 {
     const char *good = first_end(text, width);
+    size_t taken = tt_line_width(text, (size_t)(good - text));
     for (const char *at = blanks_end(good); *at; at = blanks_end(good)) {
         const char *end = unit_end(at);
-        if (tt_line_width(text, (size_t)(end - text)) > width) break;
+        taken += tt_line_width(good, (size_t)(end - good));
+        if (taken > width) break;
         good = end;
     }
     *next = blanks_end(good);
     return (size_t)(good - text);
 }
 
+/* As it stands: neither bold nor tied nor blank. */
+static bool plain(char c)
+{
+    return c != *TT_BOLD_ON && c != *TT_BOLD_OFF && c != *TT_TIE && !blank(c);
+}
+
 void tt_line_write(tt_text *out, const char *text, size_t bytes, const tt_text_style *style)
 {
     for (size_t i = 0; i < bytes; i++) {
+        size_t run = 0;
+        while (i + run < bytes && plain(text[i + run])) run++;
+        tt_text_add(out, text + i, run);
+        i += run;
+        if (i == bytes) break;
         if (text[i] == *TT_BOLD_ON)
             tt_text_put(out, style->bold ? "\033[1m" : "");
         else if (text[i] == *TT_BOLD_OFF)
             tt_text_put(out, style->bold ? "\033[0m" : "");
-        else if (text[i] == *TT_TIE)
-            tt_text_put(out, " ");
-        else if (!blank(text[i]))
-            tt_text_add(out, text + i, 1);
-        else if (i == 0 || !blank(text[i - 1]))
+        else if (text[i] == *TT_TIE || i == 0 || !blank(text[i - 1]))
             tt_text_put(out, " ");
     }
 }

@@ -1,6 +1,7 @@
-/* section/parallel.c - Gauss quadrature over one quadrant of an ellipse's parallel curve. The
- * variable is v, tan v = sqrt(a / b) tan u, which keeps the singularities of w off the path at
- * great flatness: 1e-10 or better to 100 : 1. */
+/* section/parallel.c - Gauss quadrature over one quadrant of an ellipse's parallel curve. The angle
+ * is v, tan v = sqrt(a / b) tan u, which keeps the singularities of w off the path at great
+ * flatness, and the variable h = tan(v / 2), 0 to 1, with which its sine and cosine are rational:
+ * 1e-10 or better to 100 : 1. */
 #include "section/parallel.h"
 
 #include <math.h>
@@ -17,7 +18,6 @@ static const double WEIGHT[HALF] = {0.1894506104550685, 0.1826034150449236, 0.16
                                     0.0622535239386479, 0.0271524594117541};
 
 static const double ROOT = 0.57735026918962576451; /* 1 / sqrt(3), two Gauss points */
-static const double QUARTER_TURN = 1.57079632679489661923;
 
 /* A limb's ellipse needs one panel of NODES nodes, a blade's four. */
 static int panels_of(double a, double b)
@@ -25,22 +25,24 @@ static int panels_of(double a, double b)
     return a <= 1.5 * b ? 1 : a <= 4.0 * b ? 2 : 4;
 }
 
-static tt_ellipse_node node_at(double a, double b, double slope, double v, double dv)
+static tt_ellipse_node node_at(double a, double b, double slope, double h, double dh)
 {
-    const double c = slope * cos(v), s = sin(v), n = sqrt(c * c + s * s);
-    tt_ellipse_node at = {.v = v, .cos = c / n, .sin = s / n, .du = dv * slope / (n * n)};
+    const double dv = 2.0 * dh / (1.0 + h * h);
+    const double c = slope * (1.0 - h * h) / (1.0 + h * h), s = 2.0 * h / (1.0 + h * h);
+    const double n = sqrt(c * c + s * s);
+    tt_ellipse_node at = {.h = h, .cos = c / n, .sin = s / n, .du = dv * slope / (n * n)};
     const double across = a * at.sin, along = b * at.cos;
     at.w = sqrt(across * across + along * along);
     return at;
 }
 
-/* Of panels * NODES nodes between two v, in rising order. */
+/* Of panels * NODES nodes between two h, in rising order. */
 static tt_ellipse_node node_of(double a, double b, double slope, double low, double half, int i)
 {
     const int k = i % NODES, out = k < HALF ? HALF - 1 - k : k - HALF, panel = i / NODES;
     const double middle = low + half * (1 + 2 * panel);
-    const double v = middle + half * (k < HALF ? -NODE[out] : NODE[out]);
-    return node_at(a, b, slope, v, half * WEIGHT[out]);
+    const double h = middle + half * (k < HALF ? -NODE[out] : NODE[out]);
+    return node_at(a, b, slope, h, half * WEIGHT[out]);
 }
 
 static void fill(tt_quadrant *q, double low)
@@ -49,7 +51,7 @@ static void fill(tt_quadrant *q, double low)
     q->low = low;
     q->n = panels * NODES;
     for (int i = 0; i < q->n; i++) {
-        q->node[i] = node_of(q->a, q->b, q->slope, low, 0.5 * (QUARTER_TURN - low) / panels, i);
+        q->node[i] = node_of(q->a, q->b, q->slope, low, 0.5 * (1.0 - low) / panels, i);
     }
 }
 
@@ -68,8 +70,8 @@ static double trim(const tt_quadrant *e, double depth)
     const double a = e->a, b = e->b;
     if (depth * a <= b * b) return 0.0;
     const double sine = sqrt((depth * a - b * b) * (depth * a + b * b));
-    const double cosine = a * sqrt((b - depth) * (b + depth));
-    return atan2(sqrt(a / b) * sine, cosine);
+    const double across = sqrt(a / b) * sine, along = a * sqrt((b - depth) * (b + depth));
+    return across / (sqrt(across * across + along * along) + along);
 }
 
 static void add(tt_moments *sum, double size, double x, double y)
@@ -164,8 +166,8 @@ tt_shear_flow tt_parallel_flow(const tt_quadrant *q, double depth, const tt_mome
     double reached = full->low, flow_x = 0.0, flow_y = 0.0;
     for (int i = 0; i < full->n; i++) {
         const tt_ellipse_node *at = &full->node[i];
-        add_stretch(&done, q, depth, reached, at->v);
-        reached = at->v;
+        add_stretch(&done, q, depth, reached, at->h);
+        reached = at->h;
         const double ds = stretch(q, at, depth), rest = line->y - done.y;
         flow_x += done.x * done.x * ds;
         flow_y += rest * rest * ds;

@@ -22,12 +22,12 @@ typedef struct {
 
 enum { TT_QUADRANT_MOST = 64 };
 
-/** A point of the ellipse and the du it stands for, at tan v = sqrt(a / b) tan u. */
+/** A point of the ellipse and the du it stands for; h = tan(v / 2), tan v = sqrt(a / b) tan u. */
 typedef struct {
-    double v, cos, sin, w, du;
+    double h, cos, sin, w, du;
 } tt_ellipse_node;
 
-/** The nodes of a quadrant of an ellipse, a >= b, from v = low to the end of the minor axis. */
+/** The nodes of a quadrant of an ellipse, a >= b, from h = low to the end of the minor axis. */
 typedef struct {
     double a, b, slope, low;
     int n;
