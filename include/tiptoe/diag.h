@@ -44,6 +44,9 @@ const tt_diag *tt_diags_at(const tt_diags *diags, size_t i);
  *  the hint), in the buffer of the caller; returns the length needed, as snprintf does. */
 size_t tt_diag_print(const tt_diag *diag, char *buffer, size_t size);
 
+/** Edit distance between two short words, capped at `most` + 1; for "did you mean". */
+size_t tt_text_distance(const char *a, const char *b, size_t most);
+
 #ifdef __cplusplus
 }
 #endif

@@ -3,6 +3,8 @@
 #ifndef TT_BASE_TEXT_H
 #define TT_BASE_TEXT_H
 
+#include "tiptoe/diag.h" /* tt_text_distance */
+
 #include <stdbool.h>
 #include <stddef.h>
 
@@ -28,8 +30,5 @@ void tt_text_put_plain(tt_text *text, const char *words);
 
 /** Characters (not bytes) of a UTF-8 text of `bytes` bytes. */
 size_t tt_text_width(const char *text, size_t bytes);
-
-/** Edit distance between two short words, capped at `most` + 1; for "did you mean". */
-size_t tt_text_distance(const char *a, const char *b, size_t most);
 
 #endif

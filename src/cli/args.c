@@ -60,6 +60,15 @@ static void take_option(tt_args *args, tt_option_id id, const char *value)
 {
     args->given[id] = true;
     switch (id) {
+    case TT_OPTION_FOR:
+        args->what = value;
+        break;
+    case TT_OPTION_BASIS:
+        args->basis = value;
+        break;
+    case TT_OPTION_UNITS:
+        args->units = value;
+        break;
     case TT_OPTION_TEXT:
         args->text = value;
         break;

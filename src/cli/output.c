@@ -15,7 +15,8 @@ enum { NUMBER_OPTION = 1501, NUMBER_EXISTS = 1504, NAME_MOST = 4096 };
 /* Does the file begin as our results do? */
 static bool ours(const char *name)
 {
-    static const char *const begins[] = {"tiptoe check:", "tiptoe stock", "{\"schema\": \"tiptoe-"};
+    static const char *const begins[] = {"tiptoe check:", "tiptoe stock", "tiptoe explain",
+                                         "{\"schema\": \"tiptoe-"};
     char head[64] = {0};
     FILE *file = fopen(name, "rb");
     const size_t n = file ? fread(head, 1, sizeof head - 1, file) : 0;
@@ -163,4 +164,15 @@ int tt_output_write(tt_output *output, FILE *err)
                 tt_status_text(TT_E_WRITE), strerror(errno));
     }
     return good ? TT_EXIT_HOLDS : TT_EXIT_UNFINISHED;
+}
+
+int tt_output_told(tt_output *output, tt_status status, tt_diags *diags, const tt_args *args,
+                   FILE *err)
+{
+    if (status == TT_OK && output->failed) status = TT_E_NOMEM;
+    if (diags) tt_say_diags(diags, args->given[TT_OPTION_QUIET], err);
+    if (status != TT_OK && !(diags && tt_diags_errors(diags)))
+        fprintf(err, "tiptoe: %s\n", tt_status_text(status));
+    tt_diags_free(diags);
+    return status == TT_OK ? tt_output_write(output, err) : tt_exit_of(status);
 }

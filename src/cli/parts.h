@@ -55,7 +55,8 @@ typedef struct {
     size_t operands;
     const char **set;
     size_t sets;
-    const char *text, *json, *scale; /* NULL: not given */
+    const char *text, *json, *scale;  /* NULL: not given */
+    const char *what, *basis, *units; /* likewise */
     bool given[TT_OPTIONS];
 } tt_args;
 
@@ -99,6 +100,10 @@ int tt_output_refuse_input(const tt_output *output, const char *const *input, si
 int tt_output_sink(void *user, const char *bytes, size_t n); /* a tt_sink; user: the output */
 /** Writes what has gathered; complains (3) when that cannot be done. */
 int tt_output_write(tt_output *output, FILE *err);
+/** Says what there is to say of the writing of a result, gives diags back, and writes what has
+ *  gathered when it came to TT_OK. */
+int tt_output_told(tt_output *output, tt_status status, tt_diags *diags, const tt_args *args,
+                   FILE *err);
 void tt_output_clear(tt_output *output);
 
 /* The verbs. */

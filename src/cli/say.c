@@ -34,45 +34,30 @@ void tt_say_error(FILE *err, const char *file, unsigned number, const char *text
         err);
 }
 
-/* Edit distance of words up to LONGEST bytes. */
-static size_t distance(const char *a, const char *b)
-{
-    enum { LONGEST = 31 };
-    const size_t na = strlen(a), nb = strlen(b);
-    size_t row[LONGEST + 1];
-    if (na > LONGEST || nb > LONGEST) return LONGEST;
-    for (size_t j = 0; j <= nb; j++) row[j] = j;
-    for (size_t i = 1; i <= na; i++) {
-        size_t corner = row[0];
-        row[0] = i;
-        for (size_t j = 1; j <= nb; j++) {
-            const size_t swap = corner + (a[i - 1] != b[j - 1]);
-            const size_t shift = 1 + (row[j] < row[j - 1] ? row[j] : row[j - 1]);
-            corner = row[j];
-            row[j] = swap < shift ? swap : shift;
-        }
-    }
-    return row[nb];
-}
-
 const char *tt_nearest(const char *word, size_t n, const char *(*at)(size_t i))
 {
     enum { MOST = 2 };
     const char *best = NULL;
     size_t least = MOST + 1;
     for (size_t i = 0; i < n; i++) {
-        const size_t away = distance(word, at(i));
+        const size_t away = tt_text_distance(word, at(i), MOST);
         if (away < least) best = at(i);
         if (away < least) least = away;
     }
     return best;
 }
 
+/* Between a verb and its operands. */
+static const char *gap(int verb)
+{
+    return tt_verbs[verb].operands[0] ? " " : "";
+}
+
 void tt_help_short(FILE *out)
 {
     fputs("Usage: tiptoe VERB [OPTION...] ...\n", out);
     for (int v = 0; v < TT_VERBS; v++)
-        fprintf(out, "  tiptoe %s %s\n", tt_verbs[v].name, tt_verbs[v].operands);
+        fprintf(out, "  tiptoe %s%s%s\n", tt_verbs[v].name, gap(v), tt_verbs[v].operands);
     fputs("tiptoe --help says more.\n", out);
 }
 
@@ -85,7 +70,7 @@ static void options(unsigned verbs, FILE *out)
         char head[64];
         snprintf(head, sizeof head, "--%s%s%s", option->name, option->argument ? " " : "",
                  option->argument ? option->argument : "");
-        fprintf(out, "  %-18s %s\n", head, option->words);
+        fprintf(out, "  %-22s %s\n", head, option->words);
     }
 }
 
@@ -98,7 +83,7 @@ static const char statuses[] =
 void tt_help(tt_verb verb, FILE *out)
 {
     if (verb != TT_VERBS) {
-        fprintf(out, "Usage: tiptoe %s [OPTION...] %s\n%s.\n", tt_verbs[verb].name,
+        fprintf(out, "Usage: tiptoe %s [OPTION...]%s%s\n%s.\n", tt_verbs[verb].name, gap((int)verb),
                 tt_verbs[verb].operands, tt_verbs[verb].words);
         options(1u << verb, out);
     } else {
@@ -106,7 +91,7 @@ void tt_help(tt_verb verb, FILE *out)
               "[OPTION...] ...\n\nVerbs:\n",
               out);
         for (int v = 0; v < TT_VERBS; v++) {
-            fprintf(out, "  %s %s\n      %s\n", tt_verbs[v].name, tt_verbs[v].operands,
+            fprintf(out, "  %s%s%s\n      %s\n", tt_verbs[v].name, gap(v), tt_verbs[v].operands,
                     tt_verbs[v].words);
         }
         options(~0u, out);

@@ -10,13 +10,9 @@ static int write_table(const tt_args *args, tt_output *output, FILE *err)
     const char *table = args->operands > 0 ? args->operand[0] : NULL;
     const char *name = args->operands > 1 ? args->operand[1] : NULL;
     tt_diags *diags = tt_diags_new(0);
-    tt_status status =
+    const tt_status status =
         diags ? tt_write_stock(table, name, diags, tt_output_sink, output) : TT_E_NOMEM;
-    if (diags) tt_say_diags(diags, args->given[TT_OPTION_QUIET], err);
-    if (status != TT_OK && !(diags && tt_diags_errors(diags)))
-        fprintf(err, "tiptoe: %s\n", tt_status_text(status));
-    tt_diags_free(diags);
-    return status == TT_OK ? tt_output_write(output, err) : tt_exit_of(status);
+    return tt_output_told(output, status, diags, args, err);
 }
 
 int tt_cli_stock(const tt_args *args, tt_streams io)

@@ -15,4 +15,8 @@ tt_status tt_compose_check(const tt_assessment *assessment, bool steps, tt_repor
  *  table or name, said in diags with the nearest; TT_E_NOMEM. */
 tt_status tt_compose_stock(const char *table, const char *name, tt_diags *diags, tt_report *out);
 
+/** A word of the results, a check, a diagnostic or a key explained; NULL lists what can be asked.
+ *  TT_E_INPUT for an unknown word, said in diags with the nearest; TT_E_NOMEM. */
+tt_status tt_compose_explain(const char *word, tt_diags *diags, tt_report *out);
+
 #endif

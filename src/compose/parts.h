@@ -30,6 +30,9 @@ const char *tt_say(tt_report *out, double value, const char *unit, tt_unit_syste
 const char *tt_say_exactly(tt_report *out, double value, const char *unit, tt_unit_system system,
                            int least);
 
+/** "document, edition, place (from memory)". */
+const char *tt_say_source(tt_report *out, const tt_source *source);
+
 /** Names of loads with "wind 290", and its factor, tied together: no line ends in them. */
 const char *tt_say_tied(tt_report *out, const char *text);
 

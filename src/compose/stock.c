@@ -2,6 +2,7 @@
 #include "compose/stock.h"
 
 #include "base/diags.h"
+#include "compose/parts.h"
 
 #include <string.h>
 
@@ -24,17 +25,6 @@ const char *tt_note(tt_notes *notes, const tt_source *source)
     return tt_report_text(notes->out, "[%zu]", i + 1);
 }
 
-static const char *in_words(tt_report *out, const tt_source *source)
-{
-    tt_text words = {0};
-    tt_source_words(&words, source);
-    if (words.failed) out->failed = true;
-    const char *text =
-        tt_report_text(out, "%s (%s)", tt_text_of(&words), tt_mark_word(source->mark));
-    tt_text_clear(&words);
-    return text;
-}
-
 void tt_notes_write(tt_notes *notes)
 {
     tt_report *out = notes->out;
@@ -42,7 +32,7 @@ void tt_notes_write(tt_notes *notes)
     tt_report_list(out, TT_BLOCK_LIST);
     for (size_t i = 0; i < notes->list.n; i++) {
         tt_report_item(out,
-                       tt_report_text(out, "[%zu] %s", i + 1, in_words(out, notes->list.at[i])));
+                       tt_report_text(out, "[%zu] %s", i + 1, tt_say_source(out, notes->list.at[i])));
     }
     tt_list_clear(&notes->list);
 }

@@ -52,6 +52,17 @@ const char *tt_say_exactly(tt_report *out, double value, const char *unit, tt_un
     return same ? text : quantity(out, value, kind, system, OTHERWISE, &same);
 }
 
+const char *tt_say_source(tt_report *out, const tt_source *source)
+{
+    tt_text words = {0};
+    tt_source_words(&words, source);
+    if (words.failed) out->failed = true;
+    const char *text =
+        tt_report_text(out, "%s (%s)", tt_text_of(&words), tt_mark_word(source->mark));
+    tt_text_clear(&words);
+    return text;
+}
+
 static bool digit(char c)
 {
     return c >= '0' && c <= '9';

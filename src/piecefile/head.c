@@ -8,8 +8,6 @@
 enum { LENGTH_WORDS = 64, HINT = 160 };
 #define LIKELY 100.0 /* a larger scale is not proposed: assumption of this program */
 
-static const char *const bases[] = {"eu", "us", NULL};
-
 static void read_unit(tt_reader *reader, const tt_node *node)
 {
     const tt_key *key = tt_key_named(&tt_units_map, "length");
@@ -158,9 +156,9 @@ static int word(tt_reader *reader, const tt_node *node, const tt_key *key, const
 void tt_read_basis(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)
 {
     (void)field;
-    const int found = word(reader, node, key, bases, &reader->piece->basis_origin);
+    const int found = word(reader, node, key, key->words, &reader->piece->basis_origin);
     reader->us = found == 1;
-    reader->piece->basis = bases[found == 1];
+    reader->piece->basis = key->words[found == 1];
 }
 
 void tt_read_edition(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)

@@ -13,14 +13,22 @@
 #define SIZE .least = TT_SHORTEST, .most = TT_LONGEST
 #define A_SPREAD .spread_low = 0.8, .spread_high = 1.25
 #define A_LENGTH .dimension = TT_Q_LENGTH
+#define FACING .words = axes, .form = TT_FORM_WORD | TT_FORM_TRIPLE
 
+#define EU_EDITIONS "EN 1990:2002"
+#define US_EDITIONS "7-16", "7-22"
+static const char *const editions[] = {EU_EDITIONS, US_EDITIONS, NULL};
 static const char *const reports[] = {"metric", "imperial", NULL};
+static const char *const lengths[] = {"mm", "cm", "m", "km", "in", "ft", NULL};
+static const char *const bases[] = {"eu", "us", NULL};
+static const char *const axes[] = {"+x", "-x", "+y", "-y", "+z", "-z", NULL};
+static const char *const nones[] = {"none", NULL};
 static const char *const inspections[] = {"looked at", "penetrant", "radiograph", NULL};
 
 /* ---- the head ---- */
 
 static const tt_key root[] = {
-    {"units", TT_KEY_OWN, .read = tt_read_units, .map = &tt_units_map,
+    {"units", TT_KEY_OWN, .read = tt_read_units, .map = &tt_units_map, .words = lengths,
      .doc = "unit of bare lengths, and of the report", .example = "units: mm"},
     {"scale", TT_KEY_OWN, .read = tt_read_scale, .map = &tt_scale_map, .dimension = TT_Q_PURE,
      .least = 1, .most = 1000, .otherwise = "1", .why = "the places are full size",
@@ -29,18 +37,19 @@ static const tt_key root[] = {
      .doc = "the name of the piece", .example = "piece: Heron at the Weir"},
     {"revision", TT_KEY_TEXT, offsetof(tt_piece, revision), .doc = "revision of this description",
      .example = "revision: B"},
-    {"basis", TT_KEY_OWN, .read = tt_read_basis, .otherwise = "eu", .why = "no basis was named",
-     .doc = "design basis: eu | us", .example = "basis: eu"},
-    {"edition", TT_KEY_OWN, .read = tt_read_edition, .doc = "edition of the basis",
-     .why = "the first edition of that basis here", .example = "edition: 7-16"},
-    {"date", TT_KEY_OWN, offsetof(tt_piece, date), .read = tt_read_date,
+    {"basis", TT_KEY_OWN, .read = tt_read_basis, .words = bases, .otherwise = "eu",
+     .why = "no basis was named", .doc = "design basis: eu | us", .example = "basis: eu"},
+    {"edition", TT_KEY_OWN, .read = tt_read_edition, .words = editions,
+     .doc = "edition of the basis", .why = "the first edition of that basis here",
+     .example = "edition: 7-16"},
+    {"date", TT_KEY_OWN, offsetof(tt_piece, date), .read = tt_read_date, .form = TT_FORM_DATE,
      .doc = "date of the calculation", .example = "date: 2026-11-25"},
     {"risk", TT_KEY_COUNT, offsetof(tt_piece, risk), .least = 1, .most = 4, .otherwise = "2",
      .why = "ordinary consequences of a failure: eu CC2, us risk category II",
      .doc = "1 to 4: eu CC1, CC2, CC3, CC3; us risk category", .example = "risk: 2"},
     {"height", TT_KEY_NUMBER, offsetof(tt_piece, height), A_LENGTH, SIZE, .power = 1,
      .doc = "height of the tallest place over the underside", .example = "height: 1650 mm"},
-    {"faces", TT_KEY_OWN, .read = tt_read_front, .otherwise = "+x",
+    {"faces", TT_KEY_OWN, .read = tt_read_front, FACING, .otherwise = "+x",
      .why = "the front was not named", .doc = "where the front is", .example = "faces: +x"},
     {"site", TT_KEY_OWN, .read = tt_read_site, .map = &tt_site_map, .doc = "where it stands",
      .example = "site: {indoors: no}"},
@@ -50,15 +59,17 @@ static const tt_key root[] = {
      .doc = "the bronze at large", .example = "bronze: {alloy: C87300, wall: 5 mm}"},
     {"armature", TT_KEY_OWN, .read = tt_read_armature_head, .map = &tt_armature_map,
      .doc = "defaults of the armature", .example = "armature: {grade: \"1.4462\"}"},
-    {"points", TT_KEY_NAMES, .read = tt_read_points, .doc = "places, for the long form",
+    {"points", TT_KEY_NAMES, .read = tt_read_points, A_LENGTH, ROOM, .power = 1,
+     .form = TT_FORM_TRIPLE, .doc = "places, for the long form",
      .example = "points: {beak: [420, 60, 1600]}"},
-    {"limbs", TT_KEY_NAMES, .read = tt_read_limbs, .map = &tt_limb_map, .doc = "chains of places",
+    {"limbs", TT_KEY_NAMES, .read = tt_read_limbs, .map = &tt_limb_map,
+     .form = TT_FORM_ROWS | TT_FORM_MAP, .doc = "chains of places",
      .example = "limbs: {leg: [[toe, 0, 0, 0, 46], [hip, 0, 0, 620, 90]]}"},
     {"segments", TT_KEY_LIST, .read = tt_read_segments, .map = &tt_segment_map,
      .doc = "segments in the long form, or what differs in a segment of a limb",
      .example = "segments: [{name: toe-hock, wall: 7 mm}]"},
-    {"rigid", TT_KEY_LIST, .read = tt_read_rigid, .doc = "pairs of places that move as one",
-     .example = "rigid: [[chest, left shoulder]]"},
+    {"rigid", TT_KEY_LIST, .read = tt_read_rigid, .form = TT_FORM_NAMES,
+     .doc = "pairs of places that move as one", .example = "rigid: [[chest, left shoulder]]"},
     {"lumps", TT_KEY_LIST, .read = tt_read_lumps, .map = &tt_lump_map, .doc = "masses at a place",
      .example = "lumps: [{name: fish, at: beak, mass: 3.5 kg}]"},
     {"stands", TT_KEY_LIST, .read = tt_read_stands, .map = &tt_stand_map, .doc = "where it is held",
@@ -85,7 +96,8 @@ const tt_map tt_root_map = {"the piece", COUNTED(root), NULL};
 
 /* Units and scale are read by hand; their rows say what stands in them. */
 static const tt_key units[] = {
-    {"length", TT_KEY_OWN, .doc = "unit of bare lengths", .example = "length: mm"},
+    {"length", TT_KEY_OWN, .words = lengths, .doc = "unit of bare lengths",
+     .example = "length: mm"},
     {"report", TT_KEY_WORD, offsetof(tt_piece, report), .words = reports,
      .doc = "units of the report", .example = "report: metric"},
 };
@@ -101,8 +113,8 @@ const tt_map tt_scale_map = {"scale", COUNTED(scale), NULL};
 const tt_key tt_set_scale = {
     .name = "--scale", .dimension = TT_Q_PURE, .least = 1, .most = 1000, .example = "--scale 3.5"};
 
-static const char *const eu_editions[] = {"EN 1990:2002", NULL};
-static const char *const us_editions[] = {"7-16", "7-22", NULL};
+static const char *const eu_editions[] = {EU_EDITIONS, NULL};
+static const char *const us_editions[] = {US_EDITIONS, NULL};
 const char *const *tt_editions(bool us)
 {
     return us ? us_editions : eu_editions;
@@ -142,7 +154,8 @@ static const tt_key metal[] = {
      .doc = "bronze beyond shell and texture; weight only", .example = "extra: 10 %"},
     {"casting_quality", TT_KEY_GIVEN, offsetof(tt_said, casting_quality), TT_Q_PURE, 0.01, 1,
      .why = "by how the castings are inspected and whether bronze alone carries",
-     .doc = "factor on the strength of the casting", .example = "casting_quality: 0.8"},
+     .reason = "above 0.8", .doc = "factor on the strength of the casting",
+     .example = "casting_quality: 0.8"},
 };
 static const tt_map metal_map = {"bronze", COUNTED(metal), NULL};
 
@@ -158,6 +171,7 @@ static const tt_key armature[] = {
     {"grade", TT_KEY_OWN, offsetof(tt_reader, grade), .read = tt_read_grade,
      .doc = "steel of the armature, from the table or own", .example = "grade: \"1.4462\""},
     {"loss", TT_KEY_GIVEN, offsetof(tt_reader, loss), A_LENGTH, 0, 0.05,
+     .reason = "when carbon steel outdoors loses nothing",
      .doc = "wall lost to rust, from the outside", .example = "loss: 1 mm"},
     {"wall_factor", TT_KEY_GIVEN, offsetof(tt_reader, wall_factor), TT_Q_PURE, 0.5, 1,
      .doc = "least wall of a tube over its nominal wall", .example = "wall_factor: 1.0"},
@@ -170,12 +184,13 @@ const tt_map tt_armature_map = {"armature", COUNTED(armature), NULL};
 
 static const tt_key shape[] = {
     {"solid", TT_KEY_FLAG, offsetof(tt_said, solid), .doc = "cast solid", .example = "solid: yes"},
-    {"faces", TT_KEY_OWN, offsetof(tt_said, faces), .read = tt_read_faces,
+    {"faces", TT_KEY_OWN, offsetof(tt_said, faces), .read = tt_read_faces, FACING,
      .doc = "where its front is", .example = "faces: +x"},
-    {"armature", TT_KEY_OWN, offsetof(tt_said, armature), .read = tt_read_armature,
+    {"armature", TT_KEY_OWN, offsetof(tt_said, armature), .read = tt_read_armature, .words = nones,
      .map = &tt_member_map, .doc = "steel inside", .example = "armature: {tube: [33.7 mm, 4 mm]}"},
-    {"wind", TT_KEY_OWN, offsetof(tt_said, wind), .read = tt_read_segment_wind, .map = &tt_drag_map,
-     .doc = "own drag, or none", .example = "wind: {drag: 1.2, because: \"tested\"}"},
+    {"wind", TT_KEY_OWN, offsetof(tt_said, wind), .read = tt_read_segment_wind, .words = nones,
+     .map = &tt_drag_map, .doc = "own drag, or none",
+     .example = "wind: {drag: 1.2, because: \"tested\"}"},
     UNREAD("open", "a shell with a window or an unwelded lengthwise seam"),
     UNREAD("seam_along", "efficiency of a lengthwise seam"),
     UNREAD("climbable", "people can climb on it"),
@@ -183,10 +198,10 @@ static const tt_key shape[] = {
 static const tt_map shape_map = {"a limb", COUNTED(shape), &metal_map};
 
 static const tt_key limb[] = {
-    {"rows", TT_KEY_LATER, offsetof(tt_limb_draft, rows), .required = true,
-     .doc = "its places: name, x, y, z, then girth, or wide and deep",
+    {"rows", TT_KEY_LATER, offsetof(tt_limb_draft, rows), A_LENGTH, .power = 1, .required = true,
+     .form = TT_FORM_ROWS, .doc = "its places: name, x, y, z, then girth, or wide and deep",
      .example = "rows: [[toe, 0, 0, 0, 46 mm], [hock, -15 mm, 60 mm, 620 mm, 58 mm]]"},
-    {"joins", TT_KEY_LATER, offsetof(tt_limb_draft, joins),
+    {"joins", TT_KEY_LATER, offsetof(tt_limb_draft, joins), .form = TT_FORM_PLACE,
      .doc = "a rigid arm from that place to the first row", .example = "joins: chest"},
 };
 const tt_map tt_limb_map = {"a limb", COUNTED(limb), &shape_map};
@@ -194,14 +209,16 @@ const tt_map tt_limb_map = {"a limb", COUNTED(limb), &shape_map};
 static const tt_key segment[] = {
     {"name", TT_KEY_TEXT, offsetof(tt_draft, name), .required = true, .doc = "its name",
      .example = "name: bill"},
-    {"from", TT_KEY_LATER, offsetof(tt_draft, from_node), .doc = "its first place",
-     .example = "from: crown"},
-    {"to", TT_KEY_LATER, offsetof(tt_draft, to_node), .doc = "its last place",
-     .example = "to: beak"},
-    {"outline", TT_KEY_LATER, offsetof(tt_draft, outline_node), .map = &tt_outline_map,
-     .doc = "outside of the bronze at `from`", .example = "outline: {oval: [46 mm, 40 mm]}"},
-    {"outline_to", TT_KEY_LATER, offsetof(tt_draft, outline_to_node), .map = &tt_outline_map,
-     .doc = "the same at `to`; linear between", .example = "outline_to: {oval: [20 mm, 16 mm]}"},
+    {"from", TT_KEY_LATER, offsetof(tt_draft, from_node), .form = TT_FORM_PLACE,
+     .doc = "its first place", .example = "from: crown"},
+    {"to", TT_KEY_LATER, offsetof(tt_draft, to_node), .form = TT_FORM_PLACE,
+     .doc = "its last place", .example = "to: beak"},
+    {"outline", TT_KEY_LATER, offsetof(tt_draft, outline_node), .words = nones,
+     .map = &tt_outline_map, .doc = "outside of the bronze at `from`",
+     .example = "outline: {oval: [46 mm, 40 mm]}"},
+    {"outline_to", TT_KEY_LATER, offsetof(tt_draft, outline_to_node), .words = nones,
+     .map = &tt_outline_map, .doc = "the same at `to`; linear between",
+     .example = "outline_to: {oval: [20 mm, 16 mm]}"},
     {"wall_to", TT_KEY_SPREAD, offsetof(tt_said, wall_to), A_LENGTH, SIZE, A_SPREAD,
      .doc = "thickness at `to`", .example = "wall_to: 4 mm"},
     {"turn", TT_KEY_GIVEN, offsetof(tt_said, turn), TT_Q_ANGLE, -6.3, 6.3,
@@ -209,7 +226,7 @@ static const tt_key segment[] = {
     {"turn_to", TT_KEY_GIVEN, offsetof(tt_said, turn_to), TT_Q_ANGLE, -6.3, 6.3,
      .doc = "the same at `to`", .example = "turn_to: 30 deg"},
     {"armature_to", TT_KEY_OWN, offsetof(tt_said, armature_to), .read = tt_read_armature,
-     .map = &tt_member_map, .doc = "steel at `to`",
+     .words = nones, .map = &tt_member_map, .doc = "steel at `to`",
      .example = "armature_to: {tube: [26.9 mm, 4 mm]}"},
 };
 const tt_map tt_segment_map = {"a segment", COUNTED(segment), &shape_map};
@@ -217,10 +234,10 @@ const tt_map tt_segment_map = {"a segment", COUNTED(segment), &shape_map};
 static const tt_key outline[] = {
     {"round", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1, .doc = "outside diameter",
      .example = "round: 46 mm"},
-    {"oval", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1, .doc = "outside widths of an ellipse",
-     .example = "oval: [46 mm, 40 mm]"},
-    {"box", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1, .doc = "outside widths of a rectangle",
-     .example = "box: [46 mm, 40 mm]"},
+    {"oval", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1, .form = TT_FORM_PAIR,
+     .doc = "outside widths of an ellipse", .example = "oval: [46 mm, 40 mm]"},
+    {"box", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1, .form = TT_FORM_PAIR,
+     .doc = "outside widths of a rectangle", .example = "box: [46 mm, 40 mm]"},
     {"girth", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1, .doc = "a tape around the limb",
      .example = "girth: 140 mm"},
     {"depth", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1, .doc = "with girth: front to back",
@@ -232,7 +249,7 @@ static const tt_key outline[] = {
 const tt_map tt_outline_map = {"an outline", COUNTED(outline), NULL};
 
 static const tt_key member[] = {
-    {"tube", TT_KEY_OWN, A_LENGTH, SIZE, .doc = "outside diameter and wall",
+    {"tube", TT_KEY_OWN, A_LENGTH, SIZE, .form = TT_FORM_PAIR, .doc = "outside diameter and wall",
      .example = "tube: [33.7 mm, 4 mm]"},
     {"bar", TT_KEY_OWN, A_LENGTH, SIZE, .doc = "diameter", .example = "bar: 10 mm"},
     UNREAD("box", "a square or rectangular tube"),
@@ -245,6 +262,7 @@ const tt_map tt_member_map = {"an armature", COUNTED(member), NULL};
 
 static const tt_key drag[] = {
     {"drag", TT_KEY_OWN, .dimension = TT_Q_PURE, .least = 0.01, .most = 5,
+     .reason = "always, here or in `because`",
      .doc = "own coefficient on the width across the wind", .example = "drag: 1.2"},
     {"because", TT_KEY_OWN, .doc = "the reason", .example = "because: \"tested\""},
 };

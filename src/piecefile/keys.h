@@ -35,6 +35,24 @@ typedef enum {
 
 typedef enum { TT_ANY_BASIS, TT_EU, TT_US } tt_key_basis;
 
+/** How a value is written: bits, any of which will do. */
+typedef enum {
+    TT_FORM_WORDS = 1 << 0,    /* words as they are */
+    TT_FORM_WORD = 1 << 1,     /* one of `words` */
+    TT_FORM_PLACE = 1 << 2,    /* the name of a place */
+    TT_FORM_DATE = 1 << 3,     /* 2026-11-25 */
+    TT_FORM_COUNT = 1 << 4,    /* a whole number */
+    TT_FORM_QUANTITY = 1 << 5, /* one quantity of `dimension` */
+    TT_FORM_SPREAD = 1 << 6,   /* {is, low, high} of it */
+    TT_FORM_PAIR = 1 << 7,     /* [quantity, quantity] */
+    TT_FORM_TRIPLE = 1 << 8,   /* [quantity, quantity, quantity] */
+    TT_FORM_CORNERS = 1 << 9,  /* a list of three or more pairs */
+    TT_FORM_NAMES = 1 << 10,   /* [place, place] */
+    TT_FORM_ROWS = 1 << 11,    /* the rows of a limb */
+    TT_FORM_FACTORS = 1 << 12, /* names, a number behind each */
+    TT_FORM_MAP = 1 << 13      /* keys of `map` */
+} tt_form;
+
 /** Reads the value of a key into its field; problems go to the reader's diagnostics. */
 typedef void tt_key_read(tt_reader *reader, const tt_node *node, const tt_key *key, void *field);
 
@@ -55,6 +73,9 @@ struct tt_key { // NOLINT(clang-analyzer-optin.performance.Padding): in the orde
     const char *why;       /* the reason of that default */
     const char *doc;       /* one line */
     const char *example;
+    unsigned form;      /* of LATER and OWN, and of each entry of LIST and NAMES: tt_form; 0: what
+                           `words`, bounds and `map` say, else words */
+    const char *reason; /* when its value needs a reason, in words; NULL: never */
 };
 
 struct tt_map {
@@ -76,6 +97,28 @@ extern const tt_key tt_coordinate, tt_row_girth, tt_row_wide, tt_row_deep, tt_so
 /** The editions of a basis, NULL-ended, the first the default. These words and the levels of a
  *  combination repeat those of the basis, which stands further down the house. */
 const char *const *tt_editions(bool us);
+
+/** How the value of a key is written; of a LIST or NAMES, each entry. */
+unsigned tt_key_forms(const tt_key *key);
+
+/** The words that the value may be, NULL-ended; of a flag yes and no. */
+const char *const *tt_key_words(const tt_key *key);
+
+/** The same in words, as in "length, may be bare; spread", each map with a link to its table in
+ *  Markdown when `links`. */
+void tt_key_reads(tt_text *out, const tt_key *key, bool links);
+
+/** What a map may be in short, or what its keys ask of each other; NULL: nothing. */
+const char *tt_map_note(const tt_map *map);
+
+enum { TT_MOST_MAPS = 60 };
+typedef struct {
+    const tt_map *map[TT_MOST_MAPS];
+    size_t n;
+} tt_maps;
+
+/** A map and, behind it, those that its keys lead to; each once. False when there are too many. */
+bool tt_maps_gather(tt_maps *all, const tt_map *map);
 
 /** The row of this name in the map or those it shares; NULL: none. */
 const tt_key *tt_key_named(const tt_map *map, const char *name);

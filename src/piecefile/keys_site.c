@@ -10,6 +10,7 @@
 #define A_LENGTH .dimension = TT_Q_LENGTH
 #define HEAVIEST 1e7 /* kg */
 
+static const char *const nones[] = {"none", NULL};
 static const char *const helds[] = {"fixed", "pinned", NULL};
 static const char *const terrains[] = {"0", "I", "II", "III", "IV", NULL};
 static const char *const exposures[] = {"B", "C", "D", NULL};
@@ -33,8 +34,8 @@ static const tt_key lump[] = {
      .doc = "area that the wind meets, from every side alike", .example = "wind_area: 0.02 m2"},
     {"drag", TT_KEY_OWN, 0, TT_Q_PURE, 0.01, 5, .doc = "drag coefficient on its wind area",
      .example = "drag: 1.3"},
-    {"inertia", TT_KEY_OWN, 0, TT_Q_INERTIA, 0, 1e9, .doc = "about global axes through the lump",
-     .example = "inertia: [0.1 kg.m2, 0.1 kg.m2, 0]"},
+    {"inertia", TT_KEY_OWN, 0, TT_Q_INERTIA, 0, 1e9, .form = TT_FORM_TRIPLE,
+     .doc = "about global axes through the lump", .example = "inertia: [0.1 kg.m2, 0.1 kg.m2, 0]"},
     UNREAD("plate", "wind on a flat"),
 };
 const tt_map tt_lump_map = {"a lump", COUNTED(lump), NULL};
@@ -44,7 +45,8 @@ static const tt_key stand[] = {
      .example = "at: toe"},
     {"held", TT_KEY_OWN, offsetof(tt_stand, held), .required = true, .words = helds,
      .doc = "fixed | pinned", .example = "held: fixed"},
-    {"sole", TT_KEY_OWN, .doc = "outline of what stands on the ground, from the place",
+    {"sole", TT_KEY_OWN, A_LENGTH, ROOM, .power = 1, .form = TT_FORM_CORNERS,
+     .doc = "outline of what stands on the ground, from the place",
      .example = "sole: [[-60 mm, -40 mm], [90 mm, -30 mm], [90 mm, 30 mm], [-60 mm, 40 mm]]"},
 };
 const tt_map tt_stand_map = {"a stand", COUNTED(stand), NULL};
@@ -54,7 +56,7 @@ const tt_key tt_sole_x = {
 
 /* Fields of tt_site_draft, which begins with a tt_site. */
 static const tt_key site[] = {
-    {"wind", TT_KEY_OWN, .read = tt_read_wind, .map = &tt_wind_map,
+    {"wind", TT_KEY_OWN, .read = tt_read_wind, .words = nones, .map = &tt_wind_map,
      .doc = "the wind there; none rules it out",
      .example = "wind: {basic_speed: 24 m/s, terrain: II}"},
     {"indoors", TT_KEY_FLAG, offsetof(tt_site_draft, indoors), .otherwise = "no",
@@ -128,8 +130,8 @@ static const tt_key load[] = {
      .doc = "global axes, right-handed", .example = "moment: [0, 0, 30 N.m]"},
     {"force_per_length", TT_KEY_TRIPLE, offsetof(tt_own_load, line), TT_Q_LINE_FORCE, -1e9, 1e9,
      .doc = "along a segment, global axes", .example = "force_per_length: [0, 0, -0.2 kN/m]"},
-    {"between", TT_KEY_OWN, .doc = "fractions of the segment's length",
-     .example = "between: [0.2, 0.7]"},
+    {"between", TT_KEY_OWN, .least = 0, .most = 1, .form = TT_FORM_PAIR,
+     .doc = "fractions of the segment's length", .example = "between: [0.2, 0.7]"},
 };
 const tt_map tt_load_map = {"a load", COUNTED(load), NULL};
 const tt_key tt_fraction = {"between",  TT_KEY_NUMBER, .dimension = TT_Q_PURE,
@@ -141,9 +143,9 @@ static const tt_key combination[] = {
      .example = "name: E1"},
     {"level", TT_KEY_WORD, offsetof(tt_own_combination, level), .required = true, .words = levels,
      .doc = "what it is for", .example = "level: strength"},
-    {"sum", TT_KEY_OWN, .required = true, .doc = "loads and their factors",
-     .example = "sum: {weight: 1.2, wind 90: 0.5}"},
-    {"imperfection", TT_KEY_OWN, .doc = "none", .example = "imperfection: none"},
+    {"sum", TT_KEY_OWN, .least = -1000, .most = 1000, .required = true, .form = TT_FORM_FACTORS,
+     .doc = "loads and their factors", .example = "sum: {weight: 1.2, wind 90: 0.5}"},
+    {"imperfection", TT_KEY_OWN, .words = nones, .doc = "none", .example = "imperfection: none"},
 };
 const tt_map tt_combination_map = {"a combination", COUNTED(combination), NULL};
 const tt_key tt_factor = {

@@ -1,6 +1,8 @@
-/* publish/publish.c - the public door of the results: an assessment, or a built-in table, composed
- * or recorded, rendered, and handed to the caller's sink as a whole. */
+/* publish/publish.c - the public door of the results: an assessment, a built-in table, a word
+ * explained or a piece file to begin with, composed or recorded, rendered, and handed to the caller's
+ * sink as a whole. */
 #include "compose/compose.h"
+#include "compose/start.h"
 #include "record/record.h"
 #include "render/render.h"
 #include "tiptoe/report.h"
@@ -49,5 +51,24 @@ tt_status tt_write_stock(const char *table, const char *name, tt_diags *diags, t
     tt_status status = tt_compose_stock(table, name, diags, &report);
     if (status == TT_OK) status = render(&report, NULL, sink, user);
     tt_report_clear(&report);
+    return status;
+}
+
+tt_status tt_write_explain(const char *word, tt_diags *diags, tt_sink *sink, void *user)
+{
+    tt_report report = {0};
+    tt_status status = tt_compose_explain(word, diags, &report);
+    if (status == TT_OK) status = render(&report, NULL, sink, user);
+    tt_report_clear(&report);
+    return status;
+}
+
+tt_status tt_write_start(const tt_start_options *options, tt_diags *diags, tt_sink *sink,
+                         void *user)
+{
+    tt_text text = {0};
+    tt_status status = tt_compose_start(options, diags, &text);
+    if (status == TT_OK) status = hand_over(&text, sink, user);
+    tt_text_clear(&text);
     return status;
 }

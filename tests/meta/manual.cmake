@@ -6,7 +6,7 @@ if(result)
 endif()
 string(REPLACE ";" "," help "${help}")
 string(REGEX MATCHALL "\n  --[a-z-]+" options "${help}")
-string(REGEX MATCHALL "\n  [a-z]+ " verbs "${help}")
+string(REGEX MATCHALL "\n  [a-z]+[ \n]" verbs "${help}")
 list(TRANSFORM options STRIP)
 list(TRANSFORM verbs STRIP)
 
