@@ -30,6 +30,15 @@ if(TARGET tiptoe)
     -DTIPTOE=$<TARGET_FILE:tiptoe> -DHEAD=${head} -DPAGE=${page} -DSCRATCH=${CMAKE_CURRENT_BINARY_DIR}
     -P ${CMAKE_CURRENT_SOURCE_DIR}/meta/page.cmake)
 
+  # docs/piece.schema.json, likewise.
+  set(schema ${CMAKE_SOURCE_DIR}/docs/piece.schema.json)
+  add_executable(piece_schema ${CMAKE_SOURCE_DIR}/src/build/piece_schema.c ${CMAKE_SOURCE_DIR}/src/build/schema_units.c)
+  target_link_libraries(piece_schema PRIVATE tt_piecefile PkgConfig::CJSON)
+  add_custom_target(manual_piece_schema COMMAND piece_schema > ${schema} VERBATIM)
+  add_test(NAME meta_piece_schema COMMAND ${CMAKE_COMMAND} -DTOOL=$<TARGET_FILE:piece_schema> -DFILE=${schema}
+    -DTARGET=manual_piece_schema -DSCRATCH=${CMAKE_CURRENT_BINARY_DIR}/piece.schema.json
+    -P ${CMAKE_CURRENT_SOURCE_DIR}/meta/made.cmake)
+
   add_test(NAME install_consumer COMMAND sh ${CMAKE_CURRENT_SOURCE_DIR}/install/run ${CMAKE_BINARY_DIR}
     ${CMAKE_INSTALL_LIBDIR} ${CMAKE_C_COMPILER} "${TIPTOE_SANITIZE}")
 
