@@ -4,6 +4,11 @@ if(TARGET tiptoe)
   add_test(NAME cli_cases COMMAND sh ${CMAKE_CURRENT_SOURCE_DIR}/cli/run $<TARGET_FILE:tiptoe>)
   add_test(NAME cli_manual COMMAND ${CMAKE_COMMAND} -DTIPTOE=$<TARGET_FILE:tiptoe>
     -DPAGE=${CMAKE_SOURCE_DIR}/docs/tiptoe.1.scd -P ${CMAKE_CURRENT_SOURCE_DIR}/meta/manual.cmake)
+  find_program(BASH bash)
+  if(BASH)
+    add_test(NAME cli_completions COMMAND ${BASH} ${CMAKE_CURRENT_SOURCE_DIR}/meta/completions.bash
+      $<TARGET_FILE:tiptoe> ${CMAKE_BINARY_DIR}/completions)
+  endif()
   find_program(MANDOC mandoc)
   if(TARGET manual AND MANDOC)
     add_test(NAME cli_manual_lint COMMAND ${MANDOC} -T lint -W error ${CMAKE_BINARY_DIR}/tiptoe.1)

@@ -6,7 +6,7 @@
 
 #include <string.h>
 
-enum { MOST_CLASSES = 24, MOST_POWER = 4 };
+enum { MOST_CLASSES = 24 };
 
 /** Units of one dimension: mm, cm, m, ... */
 typedef struct {
@@ -66,10 +66,11 @@ static void extend(const families *all, factor *factors, size_t n, size_t most, 
         if (comes_to(factors, n, due)) put(out, factors, n);
         return;
     }
+    const int most_power = most < 3 ? 4 : 2;
     for (size_t i = 0; i < all->n; i++) {
         bool twice = false;
         for (size_t f = 0; f < n; f++) twice |= factors[f].of == &all->at[i];
-        for (int power = 1; !twice && power <= MOST_POWER; power++) {
+        for (int power = 1; !twice && power <= most_power; power++) {
             factors[n] = (factor){&all->at[i], power, 1};
             if (n == 0 || factors[n - 1].sign > 0) extend(all, factors, n + 1, most, due, out);
             factors[n].sign = -1;

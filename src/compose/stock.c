@@ -132,3 +132,8 @@ tt_status tt_compose_stock(const char *table, const char *name, tt_diags *diags,
     if (found) status = name ? one_row(found, name, diags, out) : all_rows(found, out);
     return status == TT_OK && out->failed ? TT_E_NOMEM : status;
 }
+
+const char *tt_stock_table_name(size_t i)
+{
+    return i < TABLES ? tables[i]->name : NULL;
+}

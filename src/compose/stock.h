@@ -28,4 +28,7 @@ typedef struct {
 
 extern const tt_stock_table tt_stock_alloys, tt_stock_steels, tt_stock_tubes, tt_stock_bars;
 
+/** The name of the i-th table; NULL: there are no more. */
+const char *tt_stock_table_name(size_t i);
+
 #endif
