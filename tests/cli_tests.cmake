@@ -28,6 +28,9 @@ if(TARGET tiptoe)
     message(STATUS "test cli_result_schema waits for python3 with jsonschema")
   endif()
   if(Python3_FOUND)
+    add_test(NAME cli_manual_console COMMAND ${Python3_EXECUTABLE} ${CMAKE_CURRENT_SOURCE_DIR}/meta/console.py
+      $<TARGET_FILE:tiptoe> ${CMAKE_SOURCE_DIR} ${CMAKE_SOURCE_DIR}/README.md ${CMAKE_SOURCE_DIR}/docs/tour.md
+      ${CMAKE_SOURCE_DIR}/docs/commands.md ${CMAKE_SOURCE_DIR}/docs/results.md)
     execute_process(COMMAND ${Python3_EXECUTABLE} -c "import jsonschema, yaml"
       RESULT_VARIABLE no_yaml OUTPUT_QUIET ERROR_QUIET)
   endif()

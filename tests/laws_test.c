@@ -3,6 +3,8 @@
  * the cautions and keeps to our words. */
 #include "assess/assessment.h"
 #include "check/check.h"
+#include "compose/explain.h"
+#include "compose/start.h"
 #include "piecefile/keys.h"
 #include "run_piece.h"
 
@@ -308,6 +310,26 @@ static void other_words_of_the_program(void **state)
     }
 }
 
+static void explanations_keep_to_our_words(void **state)
+{
+    (void)state;
+    tt_words all = {0};
+    tt_diags *diags = tt_diags_new(0);
+    run_text text = {0};
+    assert_non_null(diags);
+    assert_true(tt_explain_words(&all) && all.n > 100);
+    for (size_t i = 0; i < all.n; i++)
+        assert_int_equal(tt_write_explain(all.at[i], diags, run_take, &text), TT_OK);
+    for (size_t i = 0; tt_starts[i].name; i++) {
+        const tt_start_options options = {.what = tt_starts[i].name};
+        assert_int_equal(tt_write_start(&options, diags, run_take, &text), TT_OK);
+    }
+    keeps_to_our_words(&text, "explain and new");
+    tt_diags_free(diags);
+    tt_list_clear(&all);
+    free(text.at);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {cmocka_unit_test(checks_are_whole),
@@ -317,6 +339,7 @@ int main(void)
                                        cmocka_unit_test(editions_agree),
                                        cmocka_unit_test(levels_agree),
                                        cmocka_unit_test(results_carry_the_cautions),
-                                       cmocka_unit_test(other_words_of_the_program)};
+                                       cmocka_unit_test(other_words_of_the_program),
+                                       cmocka_unit_test(explanations_keep_to_our_words)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -1,10 +1,12 @@
-/* tests/memory_test.c - allocations of a whole run refused in turn: read, assess, text, JSON; the
+/* tests/memory_test.c - allocations of a whole run refused in turn: read, assess, text, JSON; then
+ * of what the program says of itself: words explained, a table, a piece file to begin with. The
  * first sixteen each, later ones in steps of a sixteenth (there are tens of thousands).
  * The functions of base/alloc.h below are linked in place of the library's own; whatever is
  * refused, the run ends with TT_E_NOMEM, or well, and gives everything back. */
 #include "run_piece.h"
 
 #include "base/alloc.h"
+#include "tiptoe/manual.h"
 
 static struct {
     size_t asked, refused; /* requests so far; which of them is refused, 0: none */
@@ -62,39 +64,56 @@ static int drop(void *user, const char *bytes, size_t n)
     return 0;
 }
 
-/* The k-th request refused; k = 0: none. */
-static tt_status run(size_t k, size_t *written)
+typedef tt_status run_fn(tt_diags *diags, size_t *written);
+
+static tt_status judged(tt_diags *diags, size_t *written)
 {
-    memory.asked = 0;
-    memory.refused = k;
     const tt_text_options options = {.steps = 1};
-    tt_diags *diags = tt_diags_new(0);
     tt_piece *piece = NULL;
     tt_assessment *assessment = NULL;
-    tt_status status =
-        diags ? tt_piece_read("two limbs", text, sizeof text - 1, NULL, diags, &piece) : TT_E_NOMEM;
+    tt_status status = tt_piece_read("two limbs", text, sizeof text - 1, NULL, diags, &piece);
     if (status == TT_OK) status = tt_assess(piece, diags, &assessment);
     if (status == TT_OK) status = tt_write_text(assessment, &options, drop, written);
     if (status == TT_OK) status = tt_write_json(assessment, drop, written);
     tt_assessment_free(assessment);
     tt_piece_free(piece);
+    return status;
+}
+
+static tt_status of_itself(tt_diags *diags, size_t *written)
+{
+    static const char *const words[] = {NULL, "wall", "sway", "armature", "TT1101"};
+    const tt_start_options options = {.what = "pair", .units = "in"};
+    tt_status status = tt_write_start(&options, diags, drop, written);
+    for (size_t i = 0; status == TT_OK && i < sizeof words / sizeof *words; i++)
+        status = tt_write_explain(words[i], diags, drop, written);
+    if (status == TT_OK) status = tt_write_stock("alloys", NULL, diags, drop, written);
+    return status;
+}
+
+/* The k-th request refused; k = 0: none. */
+static tt_status run(run_fn *what, size_t k, size_t *written)
+{
+    memory.asked = 0;
+    memory.refused = k;
+    tt_diags *diags = tt_diags_new(0);
+    const tt_status status = diags ? what(diags, written) : TT_E_NOMEM;
     tt_diags_free(diags);
     return status;
 }
 
 /* A run that ends well although something was refused has written no less. */
-static void allocations_refused_in_turn(void **state)
+static void refused_in_turn(run_fn *what)
 {
-    (void)state;
     size_t whole = 0, refused = 0;
-    assert_int_equal(run(0, &whole), TT_OK);
+    assert_int_equal(run(what, 0, &whole), TT_OK);
     assert_true(whole > 10000);
     assert_int_equal(memory.out, 0);
     const size_t all = memory.asked;
     assert_true(all > 100);
     for (size_t k = 1; k <= all; k += 1 + k / 16) {
         size_t written = 0;
-        const tt_status status = run(k, &written);
+        const tt_status status = run(what, k, &written);
         const bool good = status == TT_E_NOMEM || (status == TT_OK && written == whole);
         if (!good || memory.out != 0)
             print_error(
@@ -107,8 +126,21 @@ static void allocations_refused_in_turn(void **state)
     assert_true(refused > 50);
 }
 
+static void of_a_judgement(void **state)
+{
+    (void)state;
+    refused_in_turn(judged);
+}
+
+static void of_what_it_says_of_itself(void **state)
+{
+    (void)state;
+    refused_in_turn(of_itself);
+}
+
 int main(void)
 {
-    const struct CMUnitTest tests[] = {cmocka_unit_test(allocations_refused_in_turn)};
+    const struct CMUnitTest tests[] = {cmocka_unit_test(of_a_judgement),
+                                       cmocka_unit_test(of_what_it_says_of_itself)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
