@@ -206,13 +206,23 @@ static tt_status unknown(const char *word, tt_diags *diags)
     return room ? TT_E_INPUT : TT_E_NOMEM;
 }
 
+/* A star in a path lets any word in. */
+static void title(const char *word, tt_report *out)
+{
+    tt_text plain = {0};
+    tt_text_put_plain(&plain, word);
+    if (plain.failed) out->failed = true;
+    tt_report_heading(out, 1, tt_report_text(out, "tiptoe explain: %s", tt_text_of(&plain)));
+    tt_text_clear(&plain);
+}
+
 tt_status tt_compose_explain(const char *word, tt_diags *diags, tt_report *out)
 {
     if (!word) {
         list_all(out);
         return out->failed ? TT_E_NOMEM : TT_OK;
     }
-    tt_report_heading(out, 1, tt_report_text(out, "tiptoe explain: %s", word));
+    title(word, out);
     const size_t found = explain_words(word, out) + explain_checks(word, out) +
                          explain_named_only(word, out) + tt_explain_keys(word, out) +
                          explain_number(word, out);

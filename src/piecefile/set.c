@@ -229,7 +229,7 @@ static void put_entry(tt_reader *reader, tt_node **entry, const tt_steps_of_key 
                       tt_node *value, const char *text)
 {
     const size_t last = key->n - 1;
-    char hint[240];
+    char hint[256];
     if (!is_row(*entry, key) || value->kind != TT_SCALAR) {
         *entry = value;
         return;

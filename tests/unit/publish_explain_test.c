@@ -43,7 +43,7 @@ static const char *explained(const char *word, tt_status expected, tt_text *out)
 static void has(const char *word, const char *said, const tt_text *out)
 {
     if (!strstr(tt_text_of(out), said))
-        fail_msg("explain %s lacks `%s`:\n%s", word, said, tt_text_of(out));
+        fail_msg("explain %s lacks `%s`:\n%s", word ? word : "", said, tt_text_of(out));
 }
 
 static void says(const char *word, const char *const *said)
