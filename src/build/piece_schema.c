@@ -220,6 +220,12 @@ static cJSON *factors(const tt_key *key)
     return made;
 }
 
+static cJSON *anything(const tt_key *key)
+{
+    (void)key;
+    return cJSON_CreateObject();
+}
+
 static cJSON *a_map(const tt_key *key)
 {
     return map_reference(key->map);
@@ -238,7 +244,7 @@ static cJSON *value_of(const tt_key *key)
                {TT_FORM_PAIR, false, a_pair},     {TT_FORM_TRIPLE, true, a_triple},
                {TT_FORM_CORNERS, false, corners}, {TT_FORM_NAMES, false, two_places},
                {TT_FORM_ROWS, false, rows},       {TT_FORM_FACTORS, false, factors},
-               {TT_FORM_MAP, false, a_map}};
+               {TT_FORM_MAP, false, a_map},       {TT_FORM_ANY, false, anything}};
     cJSON *forms = cJSON_CreateArray();
     for (size_t i = 0; i < sizeof all / sizeof *all; i++) {
         if (!(tt_key_forms(key) & all[i].form)) continue;

@@ -9,7 +9,7 @@ static unsigned by_what_there_is(const tt_key *key)
     const unsigned forms = (key->words ? TT_FORM_WORD : 0u) |
                            (key->least < key->most ? TT_FORM_QUANTITY : 0u) |
                            (key->map ? TT_FORM_MAP : 0u);
-    return forms ? forms : TT_FORM_WORDS;
+    return forms ? forms : TT_FORM_ANY;
 }
 
 unsigned tt_key_forms(const tt_key *key)
@@ -108,7 +108,8 @@ static void forms(tt_text *out, const tt_key *key, unsigned are, bool links)
                {TT_FORM_CORNERS, NULL, corners},
                {TT_FORM_NAMES, "two places in brackets", NULL},
                {TT_FORM_ROWS, "rows", NULL},
-               {TT_FORM_FACTORS, "names of loads, a number behind each", NULL}};
+               {TT_FORM_FACTORS, "names of loads, a number behind each", NULL},
+               {TT_FORM_ANY, "as in the example", NULL}};
     const size_t start = out->n;
     for (size_t i = 0; i < sizeof all / sizeof *all; i++) {
         if (!(are & all[i].form)) continue;

@@ -141,7 +141,7 @@ const tt_map tt_material_map = {"a material", COUNTED(material), NULL};
 
 /* What may be said of bronze at large, of a limb, of a segment: fields of tt_said. */
 static const tt_key metal[] = {
-    {"alloy", TT_KEY_OWN, offsetof(tt_said, alloy), .read = tt_read_alloy,
+    {"alloy", TT_KEY_OWN, offsetof(tt_said, alloy), .read = tt_read_alloy, .form = TT_FORM_WORDS,
      .doc = "alloy of the bronze, from the table or own", .example = "alloy: C87300"},
     {"wall", TT_KEY_SPREAD, offsetof(tt_said, wall), A_LENGTH, SIZE, A_SPREAD,
      .doc = "thickness of the bronze: 5 mm or {is, low, high}; without spread 0.8 to 1.25 of it",
@@ -168,7 +168,7 @@ const tt_map tt_bronze_map = {"bronze", COUNTED(bronze), &metal_map};
 
 /* Fields of tt_reader. */
 static const tt_key armature[] = {
-    {"grade", TT_KEY_OWN, offsetof(tt_reader, grade), .read = tt_read_grade,
+    {"grade", TT_KEY_OWN, offsetof(tt_reader, grade), .read = tt_read_grade, .form = TT_FORM_WORDS,
      .doc = "steel of the armature, from the table or own", .example = "grade: \"1.4462\""},
     {"loss", TT_KEY_GIVEN, offsetof(tt_reader, loss), A_LENGTH, 0, 0.05,
      .reason = "when carbon steel outdoors loses nothing",
@@ -264,7 +264,8 @@ static const tt_key drag[] = {
     {"drag", TT_KEY_OWN, .dimension = TT_Q_PURE, .least = 0.01, .most = 5,
      .reason = "always, here or in `because`",
      .doc = "own coefficient on the width across the wind", .example = "drag: 1.2"},
-    {"because", TT_KEY_OWN, .doc = "the reason", .example = "because: \"tested\""},
+    {"because", TT_KEY_OWN, .form = TT_FORM_WORDS, .doc = "the reason",
+     .example = "because: \"tested\""},
 };
 const tt_map tt_drag_map = {"wind of a segment", COUNTED(drag), NULL};
 

@@ -50,7 +50,8 @@ typedef enum {
     TT_FORM_NAMES = 1 << 10,   /* [place, place] */
     TT_FORM_ROWS = 1 << 11,    /* the rows of a limb */
     TT_FORM_FACTORS = 1 << 12, /* names, a number behind each */
-    TT_FORM_MAP = 1 << 13      /* keys of `map` */
+    TT_FORM_MAP = 1 << 13,     /* keys of `map` */
+    TT_FORM_ANY = 1 << 14      /* a form of its own, which the example shows */
 } tt_form;
 
 /** Reads the value of a key into its field; problems go to the reader's diagnostics. */
@@ -74,7 +75,7 @@ struct tt_key { // NOLINT(clang-analyzer-optin.performance.Padding): in the orde
     const char *doc;       /* one line */
     const char *example;
     unsigned form;      /* of LATER and OWN, and of each entry of LIST and NAMES: tt_form; 0: what
-                           `words`, bounds and `map` say, else words */
+                           `words`, bounds and `map` say, else ANY */
     const char *reason; /* when its value needs a reason, in words; NULL: never */
 };
 

@@ -251,6 +251,9 @@ static void every_key_says_how_it_is_written(void **state)
     size_t n = 0;
     assert_true(tt_maps_gather(&all, &tt_root_map));
     for (size_t m = 0; m < all.n; m++)
+        for (size_t k = 0; k < m; k++)
+            assert_string_not_equal(all.map[m]->title, all.map[k]->title);
+    for (size_t m = 0; m < all.n; m++)
         for (const tt_map *part = all.map[m]; part; part = part->also)
             for (size_t i = 0; i < part->n; i++, n++) {
                 const tt_key *key = &part->key[i];
