@@ -11,11 +11,20 @@ extern "C" {
 
 typedef struct tt_piece tt_piece; /* opaque: its parts form one connected figure that stands */
 
-/** What the command line may change of a piece file. */
+/** Takes `n` bytes; returns 0 to go on, anything else to stop. */
+typedef int tt_sink(void *user, const char *bytes, size_t n);
+
+/** Hands the bytes of a file that stands beside the piece file, by the name that the piece file
+ *  gives it, to the sink; returns 0, or anything else when the file cannot be read. */
+typedef int tt_neighbour(void *user, const char *name, tt_sink *sink, void *to);
+
+/** What the caller may change of a piece file, and how files beside it are read. */
 typedef struct {
     const char *scale;      /* text of --scale, or NULL */
     const char *const *set; /* texts of --set, KEY=VALUE */
     size_t sets;
+    tt_neighbour *neighbour; /* NULL: a piece file that names a file beside it is refused */
+    void *neighbour_user;
 } tt_changes;
 
 /** Reads the text of a piece file. `file` is its name for messages ("-" for standard input).

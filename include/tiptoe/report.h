@@ -8,16 +8,13 @@
 extern "C" {
 #endif
 
-/** Takes `n` bytes; returns 0 to go on, anything else to stop (TT_E_WRITE then). */
-typedef int tt_sink(void *user, const char *bytes, size_t n);
-
 typedef struct {
     int steps; /* 1: print the lines of calculation of every check */
     int bold;  /* 1: the deciding place in bold (a terminal) */
     int width; /* columns, 0: 96 */
 } tt_text_options;
 
-/** The text result. The cautions are always in it. options may be NULL. TT_E_NOT_FINITE when a
+/** The text result; TT_E_WRITE when the sink stops it. The cautions are always in it. options may be NULL. TT_E_NOT_FINITE when a
  *  figure in it is no finite number: nothing is written then. */
 tt_status tt_write_text(const tt_assessment *assessment, const tt_text_options *options,
                         tt_sink *sink, void *user);

@@ -90,7 +90,7 @@ void tt_diags_add(tt_diags *diags, tt_severity severity, tt_number number, tt_pl
         diags->short_of_memory = true;
         return;
     }
-    insert(diags, (tt_diag){.file = diags->file,
+    insert(diags, (tt_diag){.file = tt_pool_text(&diags->pool, diags->file),
                             .text = text,
                             .place = place,
                             .hint = tt_pool_text(&diags->pool, hint),

@@ -70,7 +70,11 @@ static int judge(job *j, const char *file, const tt_piece *piece, tt_diags *diag
 static int read_and_judge(job *j, const char *file, const char *text, size_t length)
 {
     const tt_args *args = j->args;
-    const tt_changes changes = {.scale = args->scale, .set = args->set, .sets = args->sets};
+    const tt_changes changes = {.scale = args->scale,
+                                .set = args->set,
+                                .sets = args->sets,
+                                .neighbour = tt_beside,
+                                .neighbour_user = (void *)file};
     tt_piece *piece = NULL;
     tt_diags *diags = tt_diags_new(0);
     if (!diags) return failed(j, file, TT_E_NOMEM, NULL);

@@ -8,6 +8,7 @@
 #include <stddef.h>
 
 #include <tiptoe/diag.h>
+#include <tiptoe/piece.h>
 #include <tiptoe/status.h>
 
 /** Exit status; of several the worst is the first of 2, 3, 1, 4, 0. */
@@ -82,6 +83,9 @@ const char *tt_name_in(const char *name);
 /** Reads a file, "-" the stream, but not much more than a piece file may hold; *text is to be
  * freed. False: errno says why. */
 bool tt_file_read(const char *name, FILE *in, char **text, size_t *length);
+
+/** Reads a file beside the piece file: a tt_neighbour; user: the piece file's name. */
+int tt_beside(void *user, const char *name, tt_sink *sink, void *to);
 
 /** Where a result goes: a stream, or a file that is written beside and renamed. */
 typedef struct {

@@ -123,7 +123,8 @@ static bool before(const tt_place *a, const tt_place *b)
 
 void tt_tell_fault(tt_reader *reader, const tt_node *node, const tt_key *key, const tt_quantity *q)
 {
-    if (q->fault != TT_QUANTITY_NO_UNIT || key->dimension != TT_Q_LENGTH || node->set) {
+    if (q->fault != TT_QUANTITY_NO_UNIT || key->dimension != TT_Q_LENGTH || node->set ||
+        node->beside) {
         tell(reader, node, key, "");
         return;
     }

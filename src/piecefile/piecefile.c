@@ -59,7 +59,8 @@ tt_status tt_piece_read(const char *file, const char *text, size_t length,
 {
     *piece = NULL;
     tt_reader reader = {
-        .piece = tt_piece_new(), .diags = diags, .file = file, .text = text, .length = length};
+        .piece = tt_piece_new(), .diags = diags,   .file = file,
+        .text = text,            .length = length, .changes = changes};
     if (!reader.piece) return TT_E_NOMEM;
     const size_t errors = tt_diags_errors(diags);
     tt_diags_about(diags, file, text, length);

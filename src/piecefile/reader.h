@@ -79,9 +79,11 @@ typedef struct {
     bool by_limb;
 } tt_made;
 
+/** A text beside the piece file that nodes come from. */
 typedef struct {
-    const char *text;    /* KEY=VALUE */
-    const tt_node *root; /* of VALUE in the tree */
+    const char *text;    /* KEY=VALUE, or that of a file beside */
+    const tt_node *root; /* of what it holds in the tree */
+    const char *file;    /* the name of that file; NULL: --set */
 } tt_set_entry;
 
 typedef struct {
@@ -101,6 +103,7 @@ struct tt_reader {
     size_t depth;
     const tt_key *defaulting; /* its default is being read: origins are of that kind */
 
+    const tt_changes *changes; /* NULL: none */
     bool scale_option;     /* --scale was given: the file's own is not used */
     double unit;           /* of a bare length, m; 0: bare lengths are refused */
     const char *unit_name; /* its name; NULL */
@@ -196,6 +199,12 @@ int tt_take_word(tt_reader *reader, const tt_node *node, const tt_key *key,
                  const char *const *words);
 bool tt_take_triple(tt_reader *reader, const tt_node *node, const tt_key *key, tt_vec3 *out);
 bool tt_is_word(const tt_node *node, const char *word);
+
+/* ---- neighbours.c: files beside the piece file ------------------------------------------------ */
+
+/** The table that the scalar names, rows of scalars that know their places in that file; NULL and
+ *  told when there is none. */
+tt_node *tt_neighbour_table(tt_reader *reader, const tt_node *node);
 
 /* ---- walk.c: maps by their table ------------------------------------------------------------- */
 

@@ -273,8 +273,8 @@ static void apply(tt_reader *reader, tt_node *root, const char *text)
     }
     if (!value || !node) return;
     put_last(reader, node, &key, value, text);
-    if (!tt_list_push(&reader->sets, ((tt_set_entry){text, value})) ||
-        (top && !tt_list_push(&reader->sets, ((tt_set_entry){text, top}))))
+    if (!tt_list_push(&reader->sets, ((tt_set_entry){text, value, NULL})) ||
+        (top && !tt_list_push(&reader->sets, ((tt_set_entry){text, top, NULL}))))
         reader->no_memory = true;
 }
 

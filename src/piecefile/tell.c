@@ -15,13 +15,14 @@ static bool holds(const tt_node *root, const tt_node *node)
     return false;
 }
 
-/* A node from the command line is shown in its own text, with the option's name for a file. */
+/* A node from the command line or from a file beside is shown in its own text. */
 static void about(tt_reader *reader, const tt_node *node)
 {
-    for (size_t i = reader->sets.n; node && node->set && i-- > 0;) {
+    for (size_t i = reader->sets.n; node && (node->set || node->beside) && i-- > 0;) {
         const tt_set_entry *entry = &reader->sets.at[i];
         if (!entry->root || !holds(entry->root, node)) continue;
-        tt_diags_about(reader->diags, "--set", entry->text, strlen(entry->text));
+        tt_diags_about(reader->diags, entry->file ? entry->file : "--set", entry->text,
+                       strlen(entry->text));
         return;
     }
 }
@@ -46,7 +47,7 @@ tt_place tt_key_place(const tt_node *node)
 
 tt_place tt_keep_place(const tt_node *node)
 {
-    return node->set ? (tt_place){0} : tt_key_place(node);
+    return node->set || node->beside ? (tt_place){0} : tt_key_place(node);
 }
 
 void tt_wrong_shape(tt_reader *reader, const tt_node *node, const tt_key *key)
@@ -108,7 +109,7 @@ unsigned tt_origin_add(tt_reader *reader, const tt_node *node, const char *writt
                                       .written = tt_keep(reader, written),
                                       .why = tt_keep(reader, key ? key->why : why),
                                       .kind = kind,
-                                      .place = key ? (tt_place){0} : node->place});
+                                      .place = key || node->beside ? (tt_place){0} : node->place});
 }
 
 /* A default is told once, however many places take it. */

@@ -41,6 +41,9 @@ typedef struct {
     TT_LIST(tt_anchor) anchors;
 } tt_builder;
 
+/** Size and characters of a text, before anything else sees it; false and told when it is refused. */
+bool tt_text_is_read(const char *text, size_t length, tt_diags *diags);
+
 /** TT_OK to go on; TT_E_INPUT when reading must stop; TT_E_NOMEM. Problems that do not stop the
  *  reading are only told to diags. */
 tt_status tt_builder_take(tt_builder *b, const yaml_event_t *event);

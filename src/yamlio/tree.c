@@ -6,8 +6,7 @@
 
 static const tt_place beginning = {1, 1, 1};
 
-/* Size and characters, before libyaml sees the text. */
-static bool text_is_read(const char *text, size_t length, tt_diags *diags)
+bool tt_text_is_read(const char *text, size_t length, tt_diags *diags)
 {
     tt_stray stray;
     if (length > TT_TREE_BYTES) {
@@ -63,7 +62,7 @@ tt_status tt_tree_read(const char *text, size_t length, tt_pool *pool, tt_diags 
 {
     const size_t errors = tt_diags_errors(diags);
     *root = NULL;
-    if (!text_is_read(text, length, diags)) return TT_E_INPUT;
+    if (!tt_text_is_read(text, length, diags)) return TT_E_INPUT;
     tt_builder b = {.pool = pool, .diags = diags};
     tt_status status = build(&b, text, length);
     tt_list_clear(&b.pending);

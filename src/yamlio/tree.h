@@ -22,12 +22,19 @@ typedef struct tt_node {
     tt_node_kind kind;
     bool quoted;           /* scalar written in quotes */
     bool set;              /* came from --set, its place is in that text */
+    bool beside;           /* came from a file beside, its place is there */
 } tt_node;
 
 /** Reads one document. Problems go to diags (TT_E_INPUT then); *root is NULL unless TT_OK.
  *  The text must be what tt_diags_about was told. */
 tt_status tt_tree_read(const char *text, size_t length, tt_pool *pool, tt_diags *diags,
                        tt_node **root);
+
+/** Reads a table, comma-separated (or by ; where its first line has one and no comma): a sequence of
+ *  sequences of scalars. Fields may stand in double quotes, "" in them for one; # begins a remark
+ *  line, empty lines are passed over. Problems as above. */
+tt_status tt_table_read(const char *text, size_t length, tt_pool *pool, tt_diags *diags,
+                        tt_node **root);
 
 /** The child of a mapping with this key; NULL when there is none or node is no mapping. */
 tt_node *tt_tree_find(const tt_node *node, const char *key);
