@@ -34,6 +34,11 @@ typedef struct {
 tt_status tt_piece_read(const char *file, const char *text, size_t length,
                         const tt_changes *changes, tt_diags *diags, tt_piece **piece);
 
+/** Writes the piece as a piece file: what was said, with the changes and the tables beside it, and
+ * no default; quantities in SI with every digit that counts. Reading it gives the same piece.
+ *  TT_E_WRITE when the sink stops it. */
+tt_status tt_piece_write(const tt_piece *piece, tt_sink *sink, void *user);
+
 tt_piece *tt_piece_free(tt_piece *piece); /* takes NULL, returns NULL */
 
 #ifdef __cplusplus

@@ -10,10 +10,11 @@ tt_forces tt_shared(const tt_forces *whole, const double share[6])
                        whole->t * share[3], whole->my * share[4], whole->mz * share[5]};
 }
 
-/* Seams that nobody described are unknown: judged as seams, at the efficiency of the alloy. */
+/* By the file, else by the alloy: a full seam, and one of which nothing is known. */
 double tt_seam_at(const tt_check_input *in, const tt_cut *cut)
 {
     if (!cut->seam_possible || cut->bronze.area <= 0.0) return 1.0;
+    if (cut->seam && cut->seam->efficiency.origin) return cut->seam->efficiency.is;
     const tt_metal *metal = &in->piece->metals.at[in->piece->segments.at[cut->segment].alloy];
     return metal->fact[TT_P_SEAM].has ? metal->fact[TT_P_SEAM].value : 0.0;
 }

@@ -45,7 +45,18 @@ static bool seams(const tt_check_input *in)
 {
     for (size_t i = 0; i < in->model->cuts.n; i++) {
         const tt_cut *cut = &in->model->cuts.at[i];
-        if (cut->seam_possible && cut->bronze.area > 0.0) return true;
+        const tt_seam_kind kind = cut->seam ? cut->seam->kind : in->piece->works->seams;
+        if (cut->seam_possible && cut->bronze.area > 0.0 && kind == TT_SEAM_UNKNOWN) return true;
+    }
+    return false;
+}
+
+/* A filler by a name that no numbers are known of. */
+static bool fillers(const tt_check_input *in)
+{
+    for (size_t i = 0; i < in->piece->works->seam.n; i++) {
+        const tt_seam *seam = &in->piece->works->seam.at[i];
+        if (seam->filler && seam->metal == TT_NONE) return true;
     }
     return false;
 }
@@ -153,8 +164,10 @@ static const row rows[] = {
      false, armature_in_bronze},
     {"handling", "lifting, laying down, transport: this version does not compute it", NULL, false,
      always},
-    {"seams", "seams of the bronze that nobody described: taken as the alloy's seams count", NULL,
-     true, seams},
+    {"seams", "seams of the bronze that nobody described: taken as the alloy's seams count",
+     "seams: [{at: ..., bronze: full | partial | none}]", true, seams},
+    {"seams", "a filler whose strength is not known here: the seam is judged by the casting alone",
+     "materials: {the filler's name: {density: ..., yield: ..., ultimate: ...}}", true, fillers},
     {"shaking",
      "it can be shaken by hand (a mode between 1 and 5 Hz): a static push does not cover this",
      NULL, false, swings_by_hand},

@@ -3,38 +3,17 @@
 
 #include <tiptoe/report.h>
 
-#include <errno.h>
 #include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
 
-enum { NUMBER_OPTION = 1501, NUMBER_UNREADABLE = 1503 };
+enum { NUMBER_OPTION = 1501 };
 
 typedef struct {
     const tt_args *args;
     tt_streams io;
     tt_output text, json;
 } job;
-
-/* Failures that no diagnostic told. */
-static int failed(const job *j, const char *file, tt_status status, const tt_diags *diags)
-{
-    if (!diags || tt_diags_errors(diags) == 0) {
-        fprintf(j->io.err, "tiptoe: %s: %s\n", tt_name_in(file), tt_status_text(status));
-    }
-    return tt_exit_of(status);
-}
-
-static int unreadable(const job *j, const char *file)
-{
-    if (errno == ENOMEM) return failed(j, file, TT_E_NOMEM, NULL);
-    const int why = errno;
-    char text[256];
-    snprintf(text, sizeof text, "the file cannot be read: %s", strerror(why));
-    tt_say_error(j->io.err, file, NUMBER_UNREADABLE, text,
-                 "check the name and the rights of the file");
-    return why == EIO ? TT_EXIT_UNFINISHED : TT_EXIT_INPUT;
-}
 
 static tt_status write_results(job *j, const tt_assessment *assessment)
 {
@@ -61,8 +40,8 @@ static int judge(job *j, const char *file, const tt_piece *piece, tt_diags *diag
     tt_assessment *assessment = NULL;
     tt_status status = tt_assess(piece, diags, &assessment);
     if (status == TT_OK) status = write_results(j, assessment);
-    const int code =
-        status == TT_OK ? exits[tt_assessment_verdict(assessment)] : failed(j, file, status, diags);
+    const int code = status == TT_OK ? exits[tt_assessment_verdict(assessment)]
+                                     : tt_say_failed(j->io, file, status, diags);
     tt_assessment_free(assessment);
     return code;
 }
@@ -77,10 +56,10 @@ static int read_and_judge(job *j, const char *file, const char *text, size_t len
                                 .neighbour_user = (void *)file};
     tt_piece *piece = NULL;
     tt_diags *diags = tt_diags_new(0);
-    if (!diags) return failed(j, file, TT_E_NOMEM, NULL);
+    if (!diags) return tt_say_failed(j->io, file, TT_E_NOMEM, NULL);
     const tt_status status = tt_piece_read(file, text, length, &changes, diags, &piece);
     const int code =
-        status == TT_OK ? judge(j, file, piece, diags) : failed(j, file, status, diags);
+        status == TT_OK ? judge(j, file, piece, diags) : tt_say_failed(j->io, file, status, diags);
     tt_say_diags(diags, args->given[TT_OPTION_QUIET], j->io.err);
     tt_piece_free(piece);
     tt_diags_free(diags);
@@ -91,7 +70,7 @@ static int one_file(job *j, const char *file)
 {
     char *text;
     size_t length;
-    if (!tt_file_read(file, j->io.in, &text, &length)) return unreadable(j, file);
+    if (!tt_file_read(file, j->io.in, &text, &length)) return tt_say_unreadable(j->io, file);
     const int code = read_and_judge(j, file, text, length);
     free(text);
     return code;

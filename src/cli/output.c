@@ -15,8 +15,8 @@ enum { NUMBER_OPTION = 1501, NUMBER_EXISTS = 1504, NAME_MOST = 4096 };
 /* Does the file begin as our results do? */
 static bool ours(const char *name)
 {
-    static const char *const begins[] = {"tiptoe check:", "tiptoe stock", "tiptoe explain",
-                                         "{\"schema\": \"tiptoe-"};
+    static const char *const begins[] = {"tiptoe check:", "tiptoe weigh:", "tiptoe stock",
+                                         "tiptoe explain", "{\"schema\": \"tiptoe-"};
     char head[64] = {0};
     FILE *file = fopen(name, "rb");
     const size_t n = file ? fread(head, 1, sizeof head - 1, file) : 0;

@@ -70,6 +70,11 @@ void tt_args_clear(tt_args *args);
 void tt_say_diags(const tt_diags *diags, bool quiet, FILE *err);
 void tt_say_error(FILE *err, const char *file, unsigned number, const char *text, const char *hint);
 
+/** Failures that no diagnostic told; the exit status. */
+int tt_say_failed(tt_streams io, const char *file, tt_status status, const tt_diags *diags);
+/** A file that could not be read, for the reason in errno; the exit status. */
+int tt_say_unreadable(tt_streams io, const char *file);
+
 /** The nearest of n words, NULL when none is near. `at` gives the i-th. */
 const char *tt_nearest(const char *word, size_t n, const char *(*at)(size_t i));
 

@@ -4,12 +4,16 @@
 #define TT_COMPOSE_COMPOSE_H
 
 #include "assess/assessment.h"
+#include "piece/ledger.h"
 #include "report/report.h"
 
 /** The result of `check`, in the order that a reader needs it; with the lines of calculation of
  *  every check when `steps`. The document lends from the assessment. TT_E_NOT_FINITE when a
  *  figure that it would print is no finite number; TT_E_NOMEM. */
 tt_status tt_compose_check(const tt_assessment *assessment, bool steps, tt_report *out);
+
+/** The ledger of weights; the document lends from it. TT_E_NOT_FINITE, TT_E_NOMEM. */
+tt_status tt_compose_weights(const tt_weights *weights, tt_report *out);
 
 /** A built-in table: NULL lists the tables, name NULL gives all rows. TT_E_INPUT for an unknown
  *  table or name, said in diags with the nearest; TT_E_NOMEM. */

@@ -10,7 +10,8 @@ static const char *mass(const tt_assessment *a, double kg, tt_report *out)
 static const char *against_limit(const tt_assessment *a, tt_report *out)
 {
     const double limit = a->piece->limits.mass.is;
-    const double is = tt_model_mass(a->model, TT_NOMINAL), high = tt_model_mass(a->model, TT_HEAVY);
+    const double is = tt_model_mass(a->model, TT_NOMINAL),
+                 high = tt_model_mass_told(a->model, TT_HEAVY);
     if (!a->piece->limits.has_mass) return "";
     const char *said = mass(a, limit, out);
     if (is > limit)
@@ -35,11 +36,14 @@ static bool lumps_spread(const tt_piece *piece)
 /* ", by the spread of the bronze 50 kg to 80 kg"; nothing where there is none. */
 static const char *spread(const tt_assessment *a, tt_report *out)
 {
-    const double light = tt_model_mass(a->model, TT_LIGHT),
-                 heavy = tt_model_mass(a->model, TT_HEAVY);
+    const double light = tt_model_mass_told(a->model, TT_LIGHT),
+                 heavy = tt_model_mass_told(a->model, TT_HEAVY);
     if (heavy - light <= 1e-9 * heavy) return "";
-    return tt_report_text(out, ", by the spread of %s %s to %s",
-                          lumps_spread(a->piece) ? "bronze and lumps" : "the bronze",
+    const bool scales = a->model->ledger && a->model->ledger->whole > 0.0;
+    return tt_report_text(out, ", by the %s %s to %s",
+                          scales                   ? "scales"
+                          : lumps_spread(a->piece) ? "spread of bronze and lumps"
+                                                   : "spread of the bronze",
                           mass(a, light, out), mass(a, heavy, out));
 }
 
@@ -60,6 +64,26 @@ static const char *parts(const tt_assessment *a, tt_report *out)
         only = part[i].name;
     }
     return n == 1 ? tt_report_text(out, ", all of it %s", only) : words;
+}
+
+/* What was weighed, and the base, which is no part of it. */
+static void besides(const tt_assessment *a, tt_report *out)
+{
+    const double base = tt_base_mass(a->piece);
+    const tt_ledger *ledger = a->model->ledger;
+    size_t weighed = 0;
+    for (size_t i = 0; ledger && i < ledger->parts; i++)
+        weighed += ledger->part[i].source != TT_BY_GEOMETRY;
+    if (ledger)
+        tt_report_say(out,
+                      tt_report_text(out,
+                                     "Of %zu parts of the bronze %zu were weighed by themselves"
+                                     "%s; `tiptoe weigh` tells each.",
+                                     ledger->parts, weighed,
+                                     ledger->whole > 0.0 ? ", and the whole" : ""));
+    if (base > 0.0)
+        tt_report_say(
+            out, tt_report_text(out, "Plate and pedestal, %s, are not in it.", mass(a, base, out)));
 }
 
 static void weight(const tt_assessment *a, tt_report *out)
@@ -113,6 +137,7 @@ void tt_compose_weight(const tt_assessment *a, tt_report *out)
 {
     tt_report_heading(out, 2, "Weight and balance");
     weight(a, out);
+    besides(a, out);
     centre(a, out);
     if (a->balance.applies) over_sole(a, out);
 }

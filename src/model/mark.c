@@ -38,12 +38,20 @@ static bool alloy_changes(const tt_piece *piece, size_t index, bool at_end)
 /* Inside a limb the bronze is one casting unless its alloy changes; a limb that starts at, joins or
  * ends at another may be seamed there, by a place they share or by a rigid arm, and so may a
  * segment in the long form. */
-static bool seam_possible(const tt_piece *piece, size_t index, bool at_end)
+static bool likely(const tt_piece *piece, size_t index, bool at_end)
 {
     const tt_segment *segment = &piece->segments.at[index];
     if (inside_its_limb(piece, segment, at_end)) return alloy_changes(piece, index, at_end);
     const size_t point = at_end ? segment->to : segment->from;
     return on_an_arm(piece, point) || meeting(piece, point) > 1;
+}
+
+/* What the file says goes before what is likely. */
+static void mark_seam(const tt_piece *piece, tt_cut *cut, bool at_end)
+{
+    cut->seam = tt_piece_seam(piece, cut->segment, at_end);
+    const tt_seam_kind kind = cut->seam ? cut->seam->kind : piece->works->seams;
+    cut->seam_possible = kind != TT_SEAM_NONE && (cut->seam || likely(piece, cut->segment, at_end));
 }
 
 static double modulus(const tt_cut *cut)
@@ -97,9 +105,8 @@ void tt_model_mark(tt_model *model)
         mark_necks(model, first, last);
         mark_ends(model, first, last);
         for (size_t k = s; k < s + count; k++) {
-            model->cuts.at[model->first_cut[k]].seam_possible = seam_possible(piece, k, false);
-            model->cuts.at[model->first_cut[k + 1] - 1].seam_possible =
-                seam_possible(piece, k, true);
+            mark_seam(piece, &model->cuts.at[model->first_cut[k]], false);
+            mark_seam(piece, &model->cuts.at[model->first_cut[k + 1] - 1], true);
         }
         s += count;
     }

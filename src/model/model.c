@@ -8,6 +8,7 @@ const char *const tt_pattern_name[TT_PATTERNS] = {"nominal", "heavy", "light"};
 static tt_status build(tt_model *model, tt_frame_fault *fault)
 {
     tt_status status = tt_model_stretch(model);
+    if (status == TT_OK) status = tt_model_scales(model);
     if (status == TT_OK) status = tt_model_cut(model);
     if (status != TT_OK) return status;
     tt_model_mark(model);

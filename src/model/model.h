@@ -8,7 +8,7 @@
 #define TT_MODEL_MODEL_H
 
 #include "frame/frame.h"
-#include "piece/piece.h"
+#include "piece/ledger.h"
 
 enum { TT_ALONE, TT_TOGETHER, TT_MODELS };
 extern const char *const tt_model_name[TT_MODELS]; /* "armature alone", "together" */
@@ -55,7 +55,9 @@ typedef struct {
     double bore;              /* m, inside the high wall; 0 without a hollow bronze */
     double share_bronze[6];   /* of (N, Vy, Vz, T, My, Mz) in `together`, E of the bronze high */
     double share_armature[6]; /* the armature's, E of the bronze low */
-    bool seam_possible;       /* a limb starts at or joins another here, or the alloy changes */
+    bool seam_possible;  /* a limb starts at or joins another here, the alloy changes, or the file
+                            names a seam; not where it says that there is none */
+    const tt_seam *seam; /* what the file says of it; NULL: nothing */
     bool neck; /* narrower than its neighbours along the limb, or a limb's end at a stand */
 } tt_cut;
 
@@ -76,6 +78,7 @@ typedef struct {
     tt_frame *frame[TT_MODELS];
     double (*segment_bronze)[TT_PATTERNS]; /* [segments] kg */
     double *segment_armature;              /* [segments] kg */
+    const tt_ledger *ledger;               /* NULL: nothing was weighed */
     tt_weight weight[TT_PATTERNS];
     tt_vec3 centre[TT_PATTERNS]; /* m, centre of mass */
 } tt_model;
@@ -106,5 +109,13 @@ double tt_lump_mass(const tt_lump *lump, int pattern);
 
 /** Total mass of a pattern, kg. */
 double tt_model_mass(const tt_model *model, int pattern);
+
+/** The same, but low and high of a piece that was weighed as a whole are those of the scales: its
+ *  parts stay as open as they are. */
+double tt_model_mass_told(const tt_model *model, int pattern);
+
+/** Bronze of a segment by its outlines and walls, kg; and where its weight is from. */
+double tt_model_estimate(const tt_model *model, size_t segment);
+tt_weight_source tt_model_weight_source(const tt_model *model, size_t segment);
 
 #endif

@@ -17,6 +17,8 @@ tt_section tt_armature_at(const tt_piece *piece, const tt_segment *segment, doub
 
 /** Stretches of every segment, and the strips on them. */
 tt_status tt_model_stretch(tt_model *model);
+/** The strips of what was weighed brought to its weight. */
+tt_status tt_model_scales(tt_model *model);
 /** Cuts: ends, quarters, tenths, jumps of load, at most 0.25 m apart; their sections and shares. */
 tt_status tt_model_cut(tt_model *model);
 /** Marks cuts where a seam is possible, and necks. */

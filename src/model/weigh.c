@@ -39,6 +39,26 @@ double tt_model_mass(const tt_model *model, int pattern)
     return weight->bronze + weight->armature + weight->lumps;
 }
 
+double tt_model_mass_told(const tt_model *model, int pattern)
+{
+    const tt_ledger *ledger = model->ledger;
+    if (!ledger || ledger->whole <= 0.0) return tt_model_mass(model, pattern);
+    return pattern == TT_HEAVY   ? ledger->total.high
+           : pattern == TT_LIGHT ? ledger->total.low
+                                 : ledger->total.is;
+}
+
+double tt_model_estimate(const tt_model *model, size_t segment)
+{
+    return model->ledger ? model->ledger->segment[segment].estimate.is
+                         : model->segment_bronze[segment][TT_NOMINAL];
+}
+
+tt_weight_source tt_model_weight_source(const tt_model *model, size_t segment)
+{
+    return model->ledger ? model->ledger->segment[segment].source : TT_BY_GEOMETRY;
+}
+
 tt_status tt_model_weigh(tt_model *model)
 {
     const size_t n = model->piece->segments.n;

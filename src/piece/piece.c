@@ -1,5 +1,5 @@
 /* piece/piece.c - the record of a piece: its life, and look-up by name. */
-#include "piece/piece.h"
+#include "piece/works.h"
 #include "base/alloc.h"
 
 #include <string.h>
@@ -10,7 +10,9 @@ tt_piece *tt_piece_new(void)
     if (!piece) return NULL;
     piece->risk = 2;
     piece->scale = 1.0;
-    if (tt_list_push(&piece->origins, (tt_origin){.kind = TT_ORIGIN_NOWHERE})) return piece;
+    piece->works = tt_pool_take(&piece->pool, 1, sizeof *piece->works);
+    if (piece->works && tt_list_push(&piece->origins, (tt_origin){.kind = TT_ORIGIN_NOWHERE}))
+        return piece;
     return tt_piece_free(piece);
 }
 
@@ -27,6 +29,7 @@ tt_piece *tt_piece_free(tt_piece *piece)
     tt_list_clear(&piece->stands);
     tt_list_clear(&piece->loads);
     tt_list_clear(&piece->combinations);
+    if (piece->works) tt_works_clear(piece->works);
     tt_pool_clear(&piece->pool);
     return tt_free(piece);
 }

@@ -171,6 +171,8 @@ typedef struct {
 /** How the castings are looked over; decides their quality at a neck. */
 typedef enum { TT_LOOKED_AT, TT_PENETRANT, TT_RADIOGRAPH } tt_inspection;
 
+typedef struct tt_works tt_works;
+
 struct tt_piece {
     tt_pool pool;
     const char *file, *sha256;
@@ -199,6 +201,8 @@ struct tt_piece {
     TT_LIST(tt_own_combination) combinations;
     tt_site site;
     tt_limits limits;
+    tt_works *works;     /* how it is made: works.h; always there */
+    const char *written; /* the piece file as YAML, written out; NULL: it was not read */
 };
 
 /** An empty piece with origin 0 in place; NULL without memory. */

@@ -155,8 +155,5 @@ void tt_finish_segments(tt_reader *reader)
         bronze_default(reader, "inspection");
         reader->piece->inspection_origin = (unsigned)(reader->piece->origins.n - 1);
     }
-    if (reader->bronze.said.casting_quality.origin)
-        tt_origin_default(reader, "seams", "unknown",
-                          "nothing was said of them: judged as the alloy's seams wherever one is possible");
     reader->piece->inspection = (tt_inspection)reader->bronze.inspection;
 }

@@ -2,7 +2,7 @@
  * Order is the order of reading. Bounds are SI; where no source is named a bound is an assumption
  * of this program, wide enough to let every real piece through and to catch a slip of unit or
  * digit. */
-#include "piecefile/reader.h"
+#include "piecefile/works.h"
 
 #define COUNTED(keys) (keys), sizeof(keys) / sizeof *(keys)
 #define UNREAD(word, words)                                                                        \
@@ -23,6 +23,7 @@ static const char *const lengths[] = {"mm", "cm", "m", "km", "in", "ft", NULL};
 static const char *const bases[] = {"eu", "us", NULL};
 static const char *const axes[] = {"+x", "-x", "+y", "-y", "+z", "-z", NULL};
 static const char *const nones[] = {"none", NULL};
+static const char *const forms[] = {"tube", "bar", NULL};
 static const char *const inspections[] = {"looked at", "penetrant", "radiograph", NULL};
 
 /* ---- the head ---- */
@@ -62,7 +63,7 @@ static const tt_key root[] = {
     {"points", TT_KEY_NAMES, .read = tt_read_points, A_LENGTH, ROOM, .power = 1,
      .form = TT_FORM_TRIPLE, .doc = "places, for the long form",
      .example = "points: {beak: [420, 60, 1600]}"},
-    {"limbs", TT_KEY_NAMES, .read = tt_read_limbs, .map = &tt_limb_map,
+    {"limbs", TT_KEY_NAMES, A_LENGTH, .read = tt_read_limbs, .map = &tt_limb_map,
      .form = TT_FORM_ROWS | TT_FORM_MAP, .doc = "chains of places",
      .example = "limbs: {leg: [[toe, 0, 0, 0, 46], [hip, 0, 0, 620, 90]]}"},
     {"segments", TT_KEY_LIST, .read = tt_read_segments, .map = &tt_segment_map,
@@ -82,15 +83,30 @@ static const tt_key root[] = {
      .doc = "one's own loads together",
      .example = "combinations: [{name: E1, level: strength, sum: {weight: 1.2, wind 90: 0.5}}]"},
     UNREAD("method", "us: lrfd | asd, for steel"),
-    UNREAD("rack", "stock that lies there"),
-    UNREAD("seams", "seams of the bronze"),
-    UNREAD("splices", "joints of the armature"),
-    UNREAD("attach", "how bronze and armature are tied"),
-    UNREAD("holes", "holes in bronze or armature"),
-    UNREAD("base", "plate, anchors, grout, pedestal, footing"),
-    UNREAD("weighed", "the ledger of weighed parts"),
-    UNREAD("panels", "panels of the casting"),
-    UNREAD("handling", "lifting, laying down, carrying"),
+    {"rack", TT_KEY_LIST, .read = tt_read_later, .map = &tt_rack_map,
+     .doc = "tubes and bars that lie ready",
+     .example = "rack: [{tube: [48.3 mm, 5 mm], grade: \"1.4404\", length: 6 m}]"},
+    {"seams", TT_KEY_LIST, .read = tt_read_later, .map = &tt_seam_map, .doc = "seams of the bronze",
+     .example = "seams: [{at: ankle, bronze: full}]"},
+    {"splices", TT_KEY_LIST, .read = tt_read_later, .map = &tt_splice_map,
+     .doc = "joints of the armature", .example = "splices: [{at: ankle, weld: {throat: 4 mm}}]"},
+    {"attach", TT_KEY_LIST, .read = tt_read_later, .map = &tt_tie_map,
+     .doc = "how bronze and armature are tied", .example = "attach: [{at: hock, kind: lug}]"},
+    {"holes", TT_KEY_LIST, .read = tt_read_later, .map = &tt_hole_map,
+     .doc = "holes in bronze or armature",
+     .example = "holes: [{segment: toe-hock, x: 0.1, across: 12 mm, in: armature}]"},
+    {"base", TT_KEY_OWN, .read = tt_read_later, .map = &tt_base_map,
+     .doc = "plate, anchors, grout, pedestal, footing", .example = "base: {grout: 20 mm}"},
+    {"panels", TT_KEY_NAMES, .read = tt_read_later,
+     .doc = "parts of the bronze that are cast as one: segments, or shares of them",
+     .example = "panels: {P3: [body-neck, {hock-body: 40 %}]}"},
+    {"weighed", TT_KEY_OWN, .read = tt_read_later, .map = &tt_weighing_map,
+     .doc =
+         "what was weighed, a list or the name of a table (CSV): later goes before earlier, bronze "
+         "before wax",
+     .example = "weighed: [{segment: toe-hock, wax: 0.42 kg}]"},
+    {"handling", TT_KEY_OWN, .read = tt_read_later,
+     .doc = "lifting, laying down, carrying: kept as it is written", .example = "handling: []"},
 };
 const tt_map tt_root_map = {"the piece", COUNTED(root), NULL};
 
@@ -175,8 +191,10 @@ static const tt_key armature[] = {
      .doc = "wall lost to rust, from the outside", .example = "loss: 1 mm"},
     {"wall_factor", TT_KEY_GIVEN, offsetof(tt_reader, wall_factor), TT_Q_PURE, 0.5, 1,
      .doc = "least wall of a tube over its nominal wall", .example = "wall_factor: 1.0"},
-    UNREAD("form", "tube | bar: what `size` looks for"),
-    UNREAD("sealed", "the armature is closed against water"),
+    {"form", TT_KEY_WORD, offsetof(tt_reader, form), .words = forms, .doc = "what `size` looks for",
+     .example = "form: tube"},
+    {"sealed", TT_KEY_FLAG, offsetof(tt_reader, sealed), .doc = "it is closed against water",
+     .example = "sealed: no"},
 };
 const tt_map tt_armature_map = {"armature", COUNTED(armature), NULL};
 

@@ -90,6 +90,10 @@ extern const tt_map tt_root_map, tt_scale_map, tt_units_map, tt_material_map, tt
     tt_armature_map, tt_limb_map, tt_segment_map, tt_outline_map, tt_member_map, tt_drag_map,
     tt_lump_map, tt_stand_map, tt_site_map, tt_wind_map, tt_load_map, tt_combination_map,
     tt_limits_map;
+extern const tt_map tt_rack_map, tt_seam_map, tt_splice_map, tt_splice_weld_map,
+    tt_splice_socket_map, tt_splice_flange_map, tt_splice_lug_map, tt_tie_map, tt_tie_weld_map,
+    tt_hole_map, tt_base_map, tt_plate_map, tt_anchors_map, tt_tested_map, tt_concrete_map,
+    tt_pedestal_map, tt_footing_map, tt_soil_map, tt_weighing_map, tt_hang_map;
 
 /** Quantities that stand in lists, where no key names them: columns of a row, corners of a sole. */
 extern const tt_key tt_coordinate, tt_row_girth, tt_row_wide, tt_row_deep, tt_sole_x, tt_direction,

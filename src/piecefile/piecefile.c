@@ -1,7 +1,7 @@
 /* piecefile/piecefile.c - tt_piece_read: text to tree, changes of the command line, keys by their
  * table, drafts to segments, rules over the whole. */
 #include "base/sha256.h"
-#include "piecefile/reader.h"
+#include "piecefile/works.h"
 
 static void read_absent(tt_reader *reader, const char *name)
 {
@@ -21,6 +21,7 @@ static void read_all(tt_reader *reader)
     tt_head_defaults(reader);
     tt_finish_segments(reader);
     tt_finish_joins(reader);
+    tt_read_works(reader);
     tt_tell_bare(reader);
     if (!reader->no_memory) tt_rules(reader);
 }
@@ -51,6 +52,7 @@ static void clear(tt_reader *reader)
     tt_list_clear(&reader->drafts);
     tt_list_clear(&reader->joins);
     tt_list_clear(&reader->sets);
+    tt_list_clear(&reader->later);
     tt_pool_clear(&reader->trees);
 }
 
@@ -58,14 +60,18 @@ tt_status tt_piece_read(const char *file, const char *text, size_t length,
                         const tt_changes *changes, tt_diags *diags, tt_piece **piece)
 {
     *piece = NULL;
-    tt_reader reader = {
-        .piece = tt_piece_new(), .diags = diags,   .file = file,
-        .text = text,            .length = length, .changes = changes};
+    tt_reader reader = {.piece = tt_piece_new(),
+                        .diags = diags,
+                        .file = file,
+                        .text = text,
+                        .length = length,
+                        .changes = changes};
     if (!reader.piece) return TT_E_NOMEM;
     const size_t errors = tt_diags_errors(diags);
     tt_diags_about(diags, file, text, length);
     tt_status status = start(&reader, changes);
     if (status == TT_OK) read_all(&reader);
+    if (status == TT_OK && tt_diags_errors(diags) == errors) tt_write_again(&reader);
     if (reader.no_memory || tt_diags_short(diags))
         status = TT_E_NOMEM;
     else if (status == TT_OK && tt_diags_errors(diags) > errors)

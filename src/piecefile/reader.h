@@ -91,6 +91,11 @@ typedef struct {
     const tt_node *node;
 } tt_joins;
 
+typedef struct {
+    const tt_node *node;
+    const tt_key *key;
+} tt_later;
+
 struct tt_reader {
     tt_piece *piece;
     tt_diags *diags;
@@ -104,9 +109,9 @@ struct tt_reader {
     const tt_key *defaulting; /* its default is being read: origins are of that kind */
 
     const tt_changes *changes; /* NULL: none */
-    bool scale_option;     /* --scale was given: the file's own is not used */
-    double unit;           /* of a bare length, m; 0: bare lengths are refused */
-    const char *unit_name; /* its name; NULL */
+    bool scale_option;         /* --scale was given: the file's own is not used */
+    double unit;               /* of a bare length, m; 0: bare lengths are refused */
+    const char *unit_name;     /* its name; NULL */
     struct {
         size_t n; /* lengths without a unit, told once at the first of them */
         const tt_node *node;
@@ -121,12 +126,16 @@ struct tt_reader {
     tt_bronze_draft bronze;
     tt_said_metal grade;
     tt_given loss, wall_factor;
+    int form; /* of the armature that `size` looks for */
+    tt_answer sealed;
     bool spread_told;      /* the default spread of walls stands among the origins */
     TT_LIST(tt_metal) own; /* `materials` */
     TT_LIST(tt_made) made; /* beside piece->points */
     TT_LIST(tt_draft) drafts;
     TT_LIST(tt_joins) joins;
     TT_LIST(tt_set_entry) sets;
+    TT_LIST(tt_later) later;                /* keys of works.h */
+    const tt_node *table_name, *table_rows; /* a table beside by its name, and what it holds */
 };
 
 /* ---- tell.c: diagnostics, origins, the path ------------------------------------------------- */
@@ -200,7 +209,8 @@ int tt_take_word(tt_reader *reader, const tt_node *node, const tt_key *key,
 bool tt_take_triple(tt_reader *reader, const tt_node *node, const tt_key *key, tt_vec3 *out);
 bool tt_is_word(const tt_node *node, const char *word);
 
-/* ---- neighbours.c: files beside the piece file ------------------------------------------------ */
+/* ---- neighbours.c: files beside the piece file ------------------------------------------------
+ */
 
 /** The table that the scalar names, rows of scalars that know their places in that file; NULL and
  *  told when there is none. */

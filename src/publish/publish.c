@@ -1,11 +1,12 @@
 /* publish/publish.c - the public door of the results: an assessment, a built-in table, a word
- * explained or a piece file to begin with, composed or recorded, rendered, and handed to the caller's
- * sink as a whole. */
+ * explained or a piece file to begin with, composed or recorded, rendered, and handed to the
+ * caller's sink as a whole. */
 #include "compose/compose.h"
 #include "compose/start.h"
 #include "record/record.h"
 #include "render/render.h"
 #include "tiptoe/report.h"
+#include "tiptoe/weigh.h"
 
 static tt_status hand_over(const tt_text *text, tt_sink *sink, void *user)
 {
@@ -68,6 +69,25 @@ tt_status tt_write_start(const tt_start_options *options, tt_diags *diags, tt_si
 {
     tt_text text = {0};
     tt_status status = tt_compose_start(options, diags, &text);
+    if (status == TT_OK) status = hand_over(&text, sink, user);
+    tt_text_clear(&text);
+    return status;
+}
+
+tt_status tt_write_weights_text(const tt_weights *weights, const tt_text_options *options,
+                                tt_sink *sink, void *user)
+{
+    tt_report report = {0};
+    tt_status status = tt_compose_weights(weights, &report);
+    if (status == TT_OK) status = render(&report, options, sink, user);
+    tt_report_clear(&report);
+    return status;
+}
+
+tt_status tt_write_weights_json(const tt_weights *weights, tt_sink *sink, void *user)
+{
+    tt_text text = {0};
+    tt_status status = tt_record_weights(weights, &text);
     if (status == TT_OK) status = hand_over(&text, sink, user);
     tt_text_clear(&text);
     return status;

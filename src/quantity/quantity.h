@@ -54,4 +54,9 @@ typedef enum { TT_METRIC, TT_IMPERIAL } tt_unit_system;
  *  0.0125 length -> "12.5 mm"; imperial -> "0.492 in". Chooses m or mm, kN or N, by size. */
 void tt_quantity_write(tt_text *out, double value, tt_kind kind, tt_unit_system system, int digits);
 
+/** Writes an SI value in the SI unit of its kind with the fewest digits that read as the same
+ * value.
+ */
+void tt_quantity_write_exactly(tt_text *out, double value, tt_kind kind);
+
 #endif

@@ -97,3 +97,20 @@ void tt_quantity_write(tt_text *out, double value, tt_kind kind, tt_unit_system 
     put_number(out, &best);
     if (unit[0]) tt_text_format(out, " %s", unit);
 }
+
+void tt_quantity_write_exactly(tt_text *out, double value, tt_kind kind)
+{
+    for (int n = 1; n <= MOST; n++) {
+        const rounded r = round_to(value, n);
+        tt_text digits = {0};
+        if (value < 0.0) tt_text_put(&digits, "-");
+        put_number(&digits, &r);
+        tt_text_format(&digits, " %s", tt_kind_si(kind));
+        const bool same = tt_quantity_read(tt_text_of(&digits), kind, 0).value == value;
+        if (same || n == MOST || digits.failed) tt_text_put(out, tt_text_of(&digits));
+        if (digits.failed) out->failed = true;
+        const bool done = same || digits.failed;
+        tt_text_clear(&digits);
+        if (done) return;
+    }
+}

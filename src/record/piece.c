@@ -4,7 +4,7 @@
 
 cJSON *tt_record_input(tt_record *r)
 {
-    const tt_piece *piece = r->a->piece;
+    const tt_piece *piece = r->piece;
     cJSON *input = tt_make_object(r);
     tt_put_text(r, input, "file", piece->file);
     tt_put_text(r, input, "sha256", piece->sha256);
@@ -21,8 +21,8 @@ static void part(tt_record *r, cJSON *parts, size_t segment)
     tt_put_text(r, row, "segment", r->a->piece->segments.at[segment].name);
     tt_put_number(r, row, "bronze_kg", bronze);
     tt_put_number(r, row, "armature_kg", model->segment_armature[segment]);
-    tt_put_text(r, row, "source", "geometry");
-    tt_put_number(r, row, "estimated_kg", bronze);
+    tt_put_text(r, row, "source", tt_weight_source_word[tt_model_weight_source(model, segment)]);
+    tt_put_number(r, row, "estimated_kg", tt_model_estimate(model, segment));
 }
 
 cJSON *tt_record_mass(tt_record *r)
@@ -31,12 +31,12 @@ cJSON *tt_record_mass(tt_record *r)
     const tt_limits *limits = &a->piece->limits;
     cJSON *mass = tt_make_object(r);
     tt_put_number(r, mass, "total_kg", tt_model_mass(a->model, TT_NOMINAL));
-    tt_put_number(r, mass, "low_kg", tt_model_mass(a->model, TT_LIGHT));
-    tt_put_number(r, mass, "high_kg", tt_model_mass(a->model, TT_HEAVY));
+    tt_put_number(r, mass, "low_kg", tt_model_mass_told(a->model, TT_LIGHT));
+    tt_put_number(r, mass, "high_kg", tt_model_mass_told(a->model, TT_HEAVY));
     tt_put(r, mass, "limit_kg",
            limits->has_mass ? tt_make_number(r, limits->mass.is) : tt_make_null(r));
     tt_put_number(r, mass, "lumps_kg", a->model->weight[TT_NOMINAL].lumps);
-    tt_put_number(r, mass, "base_kg", 0.0);
+    tt_put_number(r, mass, "base_kg", tt_base_mass(a->piece));
     cJSON *parts = tt_put(r, mass, "parts", tt_make_array(r));
     for (size_t i = 0; i < a->piece->segments.n; i++) part(r, parts, i);
     return mass;

@@ -8,7 +8,9 @@
 #include <cjson/cJSON.h>
 
 typedef struct {
-    const tt_assessment *a;
+    const tt_assessment *a;    /* NULL: of the weights alone */
+    const tt_weights *weights; /* NULL: of an assessment */
+    const tt_piece *piece;
     tt_status status;
 } tt_record;
 
@@ -50,6 +52,17 @@ void tt_put_sum(tt_record *r, cJSON *into, const tt_combination *together);
 /** The fraction along a segment, the segment's name: null for what is no place along one. */
 void tt_put_place(tt_record *r, cJSON *into, size_t segment, double x);
 size_t tt_combination_named(const tt_assessment *a, const char *name); /* TT_NONE */
+
+/** An outermost object: its keys in their order, each made, written and given back before the next.
+ */
+typedef struct {
+    const char *key;
+    cJSON *(*make)(tt_record *r);
+} tt_record_key;
+tt_status tt_record_write(tt_record *r, const tt_record_key *keys, size_t n, tt_text *out);
+cJSON *tt_record_program(tt_record *r);
+cJSON *tt_record_name(tt_record *r);
+cJSON *tt_record_revision(tt_record *r);
 
 /* The keys of the outermost object, one function each. */
 cJSON *tt_record_input(tt_record *r);

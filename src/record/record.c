@@ -12,19 +12,19 @@ static cJSON *schema(tt_record *r)
     return tt_make_text(r, "tiptoe-check/1");
 }
 
-static cJSON *program(tt_record *r)
+cJSON *tt_record_program(tt_record *r)
 {
     return tt_make_text(r, "tiptoe " TIPTOE_VERSION);
 }
 
-static cJSON *piece(tt_record *r)
+cJSON *tt_record_name(tt_record *r)
 {
-    return tt_make_text(r, r->a->piece->name);
+    return tt_make_text(r, r->piece->name);
 }
 
-static cJSON *revision(tt_record *r)
+cJSON *tt_record_revision(tt_record *r)
 {
-    return tt_make_text(r, r->a->piece->revision);
+    return tt_make_text(r, r->piece->revision);
 }
 
 static cJSON *basis(tt_record *r)
@@ -64,15 +64,12 @@ static cJSON *nothing(tt_record *r)
     return tt_make_array(r);
 }
 
-static const struct {
-    const char *key;
-    cJSON *(*make)(tt_record *r);
-} keys[] = {
+static const tt_record_key keys[] = {
     {"schema", schema},
-    {"program", program},
+    {"program", tt_record_program},
     {"input", tt_record_input},
-    {"piece", piece},
-    {"revision", revision},
+    {"piece", tt_record_name},
+    {"revision", tt_record_revision},
     {"basis", basis},
     {"edition", edition},
     {"scale", scale},
@@ -130,18 +127,23 @@ static void give_back(void *block)
     tt_free(block);
 }
 
-tt_status tt_record_json(const tt_assessment *assessment, tt_text *out)
+tt_status tt_record_write(tt_record *r, const tt_record_key *key, size_t n, tt_text *out)
 {
     /* cJSON knows its memory functions for the whole process; setting the same pair again changes
      * nothing. A host that uses cJSON itself shares them. */
     cJSON_InitHooks(&(cJSON_Hooks){take, give_back});
-    tt_record r = {.a = assessment, .status = TT_OK};
-    for (size_t i = 0; i < sizeof keys / sizeof *keys && r.status == TT_OK; i++) {
-        tt_text_format(out, "%s\"%s\": ", i == 0 ? "{" : ",\n", keys[i].key);
-        cJSON *value = keys[i].make(&r);
-        write(&r, value, out);
+    for (size_t i = 0; i < n && r->status == TT_OK; i++) {
+        tt_text_format(out, "%s\"%s\": ", i == 0 ? "{" : ",\n", key[i].key);
+        cJSON *value = key[i].make(r);
+        write(r, value, out);
         cJSON_Delete(value);
     }
     tt_text_put(out, "}\n");
-    return r.status == TT_OK && out->failed ? TT_E_NOMEM : r.status;
+    return r->status == TT_OK && out->failed ? TT_E_NOMEM : r->status;
+}
+
+tt_status tt_record_json(const tt_assessment *assessment, tt_text *out)
+{
+    tt_record r = {.a = assessment, .piece = assessment->piece, .status = TT_OK};
+    return tt_record_write(&r, keys, sizeof keys / sizeof *keys, out);
 }

@@ -8,7 +8,7 @@ static tt_status run(const tt_check_input *in, tt_findings *out)
     const tt_limits *limits = &in->piece->limits;
     if (!limits->has_mass)
         return tt_inapplicable_add(out, name, "no limits.mass is given") ? TT_OK : TT_E_NOMEM;
-    const double heavy = tt_model_mass(in->model, TT_HEAVY);
+    const double heavy = tt_model_mass_told(in->model, TT_HEAVY);
     tt_finding finding = tt_finding_of(in, name, heavy, limits->mass.is, "kg", NULL);
     finding.holds = heavy <= limits->mass.is; /* the limit is the file's own */
     finding.margin = limits->mass.is / heavy - 1.0;

@@ -9,7 +9,7 @@ static const char *const assumes[] = {
     "no structural standard covers cast bronze; the divisors are an assumption of this program",
     "casting quality 0.80; at a neck that bronze carries alone, from a use of one half on, 0.50 "
     "looked at only, 0.67 with penetrant, 0.80 with penetrant and radiograph",
-    "seams that are not described count as the alloy's seams do",
+    "seams count as the file says, else as the alloy's seams do; of casting and filler the weaker",
     "the low wall all round; first order; local buckling is not in it", NULL};
 
 /* 14 CFR 29.621 taken as 1/factor: 1/2.0 looked at only, 1/1.5 with penetrant, 1/1.25 with
@@ -38,17 +38,28 @@ static double quality_of_neck(const tt_check_input *in, const tt_segment *segmen
     return fmin(quality_away_from_necks(segment), quality_at_neck[in->piece->inspection]);
 }
 
+/* Of casting and filler the weaker. */
+static double weaker(const tt_check_input *in, const tt_cut *cut, tt_property property,
+                     const char *symbol, tt_steps *steps)
+{
+    const tt_piece *piece = in->piece;
+    const tt_fact *fact = &piece->metals.at[piece->segments.at[cut->segment].alloy].fact[property];
+    const size_t filler = cut->seam_possible && cut->seam ? cut->seam->metal : TT_NONE;
+    if (filler != TT_NONE && fact->has &&
+        piece->metals.at[filler].fact[property].value < fact->value)
+        fact = &piece->metals.at[filler].fact[property];
+    if (!fact->has) return 0.0;
+    if (steps) tt_step_add(steps, symbol, NULL, fact->value, "Pa", &fact->source, NULL);
+    return fact->value;
+}
+
 static double metal_strength(const tt_check_input *in, const tt_cut *cut, double quality,
                              tt_steps *steps)
 {
-    const tt_metal *metal = &in->piece->metals.at[in->piece->segments.at[cut->segment].alloy];
-    const tt_fact *yield = &metal->fact[TT_P_YIELD], *ultimate = &metal->fact[TT_P_ULTIMATE];
-    if (!yield->has || !ultimate->has) return 0.0;
-    if (steps) {
-        tt_step_add(steps, "f_y", NULL, yield->value, "Pa", &yield->source, NULL);
-        tt_step_add(steps, "f_u", NULL, ultimate->value, "Pa", &ultimate->source, NULL);
-    }
-    return tt_bronze_strength(yield->value, ultimate->value, quality, tt_seam_at(in, cut), steps);
+    const double yield = weaker(in, cut, TT_P_YIELD, "f_y", steps);
+    const double ultimate = weaker(in, cut, TT_P_ULTIMATE, "f_u", steps);
+    if (yield <= 0.0 || ultimate <= 0.0) return 0.0;
+    return tt_bronze_strength(yield, ultimate, quality, tt_seam_at(in, cut), steps);
 }
 
 /* The neck's quality holds there from a use of one half on (decision on casting quality). */
@@ -99,14 +110,16 @@ static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *ou
     tt_steps_stress(&steps, &worst.cut.bronze_weak, &on, &stress);
     const double f =
         metal_strength(in, &worst.cut, quality_of(in, &worst.cut, stress.equivalent), &steps);
-    tt_finding finding =
-        tt_finding_of(in, name, stress.equivalent, f, "Pa",
-                      "a seam is possible here and this alloy's seams count nothing");
+    tt_finding finding = tt_finding_of(
+        in, name, stress.equivalent, f, "Pa",
+        worst.cut.seam ? "the seam here counts nothing"
+                       : "a seam is possible here and this alloy's seams count nothing");
     tt_finding_place(in, out, &worst, &finding);
     if (finding.has_use && lonely_neck(&worst.cut))
         finding.margin = margin_of_neck(in, &worst.cut, stress.equivalent);
     if (!finding.has_use) {
-        finding.default_key = "seams"; /* nobody said anything of them: unknown */
+        const bool said = worst.cut.seam || in->piece->works->seams_said;
+        finding.default_key = said ? NULL : "seams"; /* nobody said anything of them: unknown */
     } else if (!finding.default_key && !lonely_neck(&worst.cut)) {
         finding.default_key =
             tt_default_key(in->piece, in->piece->segments.at[segment].casting_quality.origin);
