@@ -84,7 +84,7 @@ static const tt_key flange[] = {
      .doc = "of the flanges", .example = "diameter: 180 mm"},
     {"thickness", TT_KEY_NUMBER, IN(tt_splice, thickness), A_LENGTH, SIZE, .required = true,
      .doc = "of one", .example = "thickness: 15 mm"},
-    {"bolts", TT_KEY_OWN, 0, A_LENGTH, SIZE, .read = tt_read_bolts, .required = true,
+    {"bolts", TT_KEY_OWN, 0, .read = tt_read_bolts, .required = true,
      .doc = "number, size, diameter of their circle", .example = "bolts: [4, M12, 140 mm]"},
 };
 const tt_map tt_splice_flange_map = {"a flange", COUNTED(flange), NULL};
@@ -157,7 +157,7 @@ static const tt_key tested[] = {
 const tt_map tt_tested_map = {"the test of anchors", COUNTED(tested), NULL};
 
 static const tt_key anchors[] = {
-    {"rod", TT_KEY_OWN, IN(tt_base, anchors), A_LENGTH, .read = tt_read_rod, .required = true,
+    {"rod", TT_KEY_OWN, IN(tt_base, anchors), .read = tt_read_rod, .required = true,
      .doc = "M and the diameter in mm, or a diameter", .example = "rod: M16"},
     {"grade", TT_KEY_TEXT, IN(tt_base, anchors.grade), .required = true, .doc = "its grade",
      .example = "grade: A4-70"},
@@ -275,6 +275,8 @@ static const tt_key weighing[] = {
 };
 const tt_map tt_weighing_map = {"a weighing", COUNTED(weighing), NULL};
 
+const tt_key tt_bolt_circle = {
+    .name = "bolts", A_LENGTH, SIZE, .example = "bolts: [4, M12, 140 mm]"};
 const tt_key tt_rod_diameter = {
     .name = "rod", A_LENGTH, .least = 0.003, .most = 0.2, .example = "rod: 5/8 in"};
 const tt_key tt_panel_share = {.name = "share",

@@ -97,10 +97,12 @@ static void finish_loss(tt_reader *reader)
     const tt_node *loss = head ? tt_tree_find(head, "loss") : NULL;
     if (reader->loss.origin) {
         if (rusts && loss && reader->loss.is <= 0 &&
-            !reader->piece->origins.at[reader->loss.origin].why)
-            tt_wrong(reader, TT_D_REASON_DUE, loss,
-                     "loss: {is: 0, because: \"sealed and filled\"}, or leave it out for 1 mm",
-                     "carbon steel outdoors that loses nothing needs a reason");
+            (!reader->piece->origins.at[reader->loss.origin].why || reader->sealed != TT_YES))
+            tt_wrong(
+                reader, TT_D_REASON_DUE, loss,
+                "sealed: yes, loss: {is: 0, because: \"welded shut and filled\"}, or leave it out "
+                "for 1 mm",
+                "carbon steel outdoors that loses nothing is sealed, and needs a reason");
         return;
     }
     const double is = rusts ? 1e-3 : 0;

@@ -75,7 +75,7 @@ static void add(tt_reader *reader, const tt_node *entry, tt_seam_draft *draft, t
     tt_seam *seam = &draft->seam;
     const tt_node *at = tt_tree_find(entry, "at");
     seam->kind = draft->kind < 0 ? TT_SEAM_UNKNOWN : (tt_seam_kind)draft->kind;
-    if (draft->kind < 0)
+    if (!tt_tree_find(entry, "bronze"))
         tt_wrong_key(reader, TT_D_KEY_MISSING, entry, "add, for example: bronze: full",
                      "a seam lacks `bronze`");
     if (draft->between) tt_take_between(reader, draft->between, seam->at, seam->between);

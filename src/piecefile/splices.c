@@ -38,7 +38,7 @@ void tt_read_bolts(tt_reader *reader, const tt_node *node, const tt_key *key, vo
         tt_wrong(reader, TT_D_RANGE, number, "a whole number from 3 to 99",
                  "a flange cannot have `%.20s` bolts", number->text);
     splice->bolt = tt_keep(reader, size->text);
-    splice->bolt_circle = tt_take_number(reader, node->child[2], key);
+    splice->bolt_circle = tt_take_number(reader, node->child[2], &tt_bolt_circle);
 }
 
 static bool reaches(const tt_segment *segment, size_t point)
@@ -93,7 +93,8 @@ void tt_read_splices(tt_reader *reader, const tt_node *node, const tt_key *key, 
             .at = TT_NONE, .between = {TT_NONE, TT_NONE}, .place = tt_keep_place(entry)};
         tt_walk(reader, entry, key->map, &splice);
         if (entry->kind != TT_MAPPING) continue;
-        const tt_node *of = tt_one_of(reader, entry, kinds, "one of weld, socket, flange, lug");
+        const tt_node *of = tt_one_of(
+            reader, entry, kinds, "for example: weld: {throat: 4 mm}, or socket: {insert: 120 mm}");
         for (int k = 0; of && kinds[k]; k++)
             if (tt_tree_find(entry, kinds[k]) == of) splice.kind = (tt_splice_kind)k;
         if (of) check_sizes(reader, of, &splice);

@@ -43,7 +43,9 @@ static void left_out(tt_reader *reader, const char *name, tt_given *given, doubl
 static void what(tt_reader *reader, const tt_node *entry, tt_weighing_draft *draft)
 {
     static const char *const names[] = {"segment", "panel", "whole", NULL};
-    const tt_node *of = tt_one_of(reader, entry, names, "one of segment, panel, whole");
+    const tt_node *of =
+        tt_one_of(reader, entry, names,
+                  "for example: {panel: P3, bronze: 61 kg}, or {whole: yes, bronze: 142 kg}");
     tt_weighing *weighing = &draft->weighing;
     weighing->index = TT_NONE;
     if (!of) return;
@@ -62,7 +64,8 @@ static void metal(tt_reader *reader, const tt_node *entry, tt_weighing_draft *dr
 {
     static const char *const names[] = {"bronze", "wax", NULL};
     static const char *const of_wax[] = {"wax_density", "not_in_wax"};
-    const tt_node *of = tt_one_of(reader, entry, names, "one of wax, bronze");
+    const tt_node *of =
+        tt_one_of(reader, entry, names, "for example: bronze: 61 kg, or wax: 0.42 kg");
     tt_weighing *weighing = &draft->weighing;
     weighing->wax = of && of == tt_tree_find(entry, "wax");
     weighing->mass = weighing->wax ? draft->wax : draft->bronze;

@@ -1,5 +1,6 @@
 /* piecefile/works.c - keys that name segments are read when all segments are there; what their
  * readers share; the rack, ties, holes. m. */
+#include "base/text.h"
 #include "piecefile/works.h"
 
 #include <string.h>
@@ -79,6 +80,16 @@ bool tt_take_between(tt_reader *reader, const tt_node *node, size_t at, size_t o
     return false;
 }
 
+/* "one of `weld`, `socket` is due". */
+static void lacks_all(tt_reader *reader, const tt_node *node, const char *const *names,
+                      const char *hint)
+{
+    tt_text words = {0};
+    for (size_t i = 0; names[i]; i++) tt_text_format(&words, "%s`%s`", i ? ", " : "", names[i]);
+    tt_wrong_key(reader, TT_D_KEY_MISSING, node, hint, "one of %s is due", tt_text_of(&words));
+    tt_text_clear(&words);
+}
+
 const tt_node *tt_one_of(tt_reader *reader, const tt_node *node, const char *const *names,
                          const char *hint)
 {
@@ -92,7 +103,7 @@ const tt_node *tt_one_of(tt_reader *reader, const tt_node *node, const char *con
         tt_wrong_key(reader, TT_D_CONTRADICTION, second, hint, "`%s` and `%s` in one entry",
                      found->key, second->key);
     else if (!found)
-        tt_wrong_key(reader, TT_D_KEY_MISSING, node, hint, "the entry lacks one of its keys");
+        lacks_all(reader, node, names, hint);
     return second ? NULL : found;
 }
 

@@ -58,6 +58,6 @@ void tt_weighed_rules(tt_reader *reader);
 tt_key_read tt_read_segment_name, tt_read_panel_name, tt_read_between, tt_read_inner, tt_read_bolts,
     tt_read_size, tt_read_plate_grade, tt_read_rod, tt_read_corners, tt_read_plumb, tt_read_hangs;
 
-extern const tt_key tt_panel_share, tt_rod_diameter;
+extern const tt_key tt_panel_share, tt_rod_diameter, tt_bolt_circle;
 
 #endif

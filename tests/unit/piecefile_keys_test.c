@@ -207,7 +207,7 @@ static void rust(void **state)
     loss(LEG("armature: {grade: S355}\n"), 0.001);
     loss(LEG("armature: {grade: S355}\nsite: {indoors: yes}\n"), 0);
     loss(LEG("armature: {grade: \"1.4462\"}\n"), 0);
-    loss(LEG("armature: {grade: S355, loss: {is: 0, because: \"sealed\"}}\n"), 0);
+    loss(LEG("armature: {grade: S355, sealed: yes, loss: {is: 0, because: \"filled\"}}\n"), 0);
 }
 
 /* No bronze: no alloy, no wall, and none of their defaults. */

@@ -63,6 +63,8 @@ static void good(void **state)
     const tt_changes changes = {.set = sets, .sets = 2, .scale = "3"};
     every_allocation("tests/pieces/every-key-read.yaml", &changes, TT_OK);
     every_allocation("tests/pieces/heron.yaml", NULL, TT_OK);
+    every_allocation("tests/pieces/works.yaml", NULL, TT_OK);
+    every_allocation("tests/pieces/works-us.yaml", NULL, TT_OK);
 }
 
 static void bad(void **state)
