@@ -273,7 +273,7 @@ static void describe(cJSON *into, const tt_key *key)
 static cJSON *property(const tt_key *key)
 {
     cJSON *value = value_of(key), *made = value;
-    if (key->kind == TT_KEY_LIST) {
+    if (tt_key_lists(key)) {
         made = object("type", text("array"));
         cJSON_AddItemToObject(made, "items", value);
     } else if (key->kind == TT_KEY_NAMES) {
@@ -282,6 +282,8 @@ static cJSON *property(const tt_key *key)
     } else if (cJSON_GetObjectItemCaseSensitive(value, "$ref")) {
         made = object("allOf", list(value, NULL)); /* nothing may stand beside a reference */
     }
+    if (tt_key_forms(key) & TT_FORM_TABLE)
+        made = object("anyOf", list(made, object("type", text("string"))));
     describe(made, key);
     return made;
 }

@@ -25,7 +25,7 @@ static void walk(spots *all, const tt_map *map, const char *before, int depth)
     for (const tt_map *part = map; part && depth < DEEPEST; part = part->also)
         for (size_t i = 0; i < part->n; i++) {
             const tt_key *key = &part->key[i];
-            const bool many = key->kind == TT_KEY_LIST || key->kind == TT_KEY_NAMES;
+            const bool many = tt_key_lists(key) || key->kind == TT_KEY_NAMES;
             const char *path = tt_report_text(all->out, "%s%s", before, key->name);
             const spot at = {key, path, map == &tt_bronze_map};
             if (!tt_list_push(&all->list, at)) all->out->failed = true;
@@ -131,7 +131,7 @@ static void reasons(const tt_key *key, tt_report *out)
 {
     const unsigned plain =
         TT_FORM_WORDS | TT_FORM_WORD | TT_FORM_COUNT | TT_FORM_QUANTITY | TT_FORM_TRIPLE;
-    const bool many = key->kind == TT_KEY_LIST || key->kind == TT_KEY_NAMES;
+    const bool many = tt_key_lists(key) || key->kind == TT_KEY_NAMES;
     if (key->reason)
         tt_report_item(out, tt_report_text(out, "reason: needs one %s", key->reason));
     else if (tt_key_forms(key) & plain && !(tt_key_forms(key) & TT_FORM_MAP) && !many)

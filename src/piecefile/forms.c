@@ -30,6 +30,11 @@ unsigned tt_key_forms(const tt_key *key)
     return says ? forms[key->kind] : by_what_there_is(key);
 }
 
+bool tt_key_lists(const tt_key *key)
+{
+    return key->kind == TT_KEY_LIST || (key->map && tt_key_forms(key) & TT_FORM_TABLE);
+}
+
 const char *const *tt_key_words(const tt_key *key)
 {
     static const char *const yes_no[] = {"yes", "no", NULL};
@@ -127,10 +132,11 @@ static void forms(tt_text *out, const tt_key *key, unsigned are, bool links)
 void tt_key_reads(tt_text *out, const tt_key *key, bool links)
 {
     const unsigned are = tt_key_forms(key);
-    if (key->kind == TT_KEY_LIST) tt_text_put(out, "list; each entry: ");
+    if (tt_key_lists(key)) tt_text_put(out, "list; each entry: ");
     if (key->kind == TT_KEY_NAMES) tt_text_put(out, "names that you choose; behind each: ");
     forms(out, key, are, links);
     if (are & TT_FORM_SPREAD) tt_text_put(out, "; spread");
+    if (are & TT_FORM_TABLE) tt_text_put(out, "; or the name of a table beside the file (CSV)");
 }
 
 /* ---- maps ---- */

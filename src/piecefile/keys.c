@@ -101,9 +101,8 @@ static const tt_key root[] = {
      .doc = "parts of the bronze that are cast as one: segments, or shares of them",
      .example = "panels: {P3: [body-neck, {hock-body: 40 %}]}"},
     {"weighed", TT_KEY_OWN, .read = tt_read_later, .map = &tt_weighing_map,
-     .doc =
-         "what was weighed, a list or the name of a table (CSV): later goes before earlier, bronze "
-         "before wax",
+     .form = TT_FORM_MAP | TT_FORM_TABLE,
+     .doc = "what was weighed: later goes before earlier, bronze before wax",
      .example = "weighed: [{segment: toe-hock, wax: 0.42 kg}]"},
     {"handling", TT_KEY_OWN, .read = tt_read_later,
      .doc = "lifting, laying down, carrying: kept as it is written", .example = "handling: []"},

@@ -51,7 +51,8 @@ typedef enum {
     TT_FORM_ROWS = 1 << 11,    /* the rows of a limb */
     TT_FORM_FACTORS = 1 << 12, /* names, a number behind each */
     TT_FORM_MAP = 1 << 13,     /* keys of `map` */
-    TT_FORM_ANY = 1 << 14      /* a form of its own, which the example shows */
+    TT_FORM_ANY = 1 << 14,     /* a form of its own, which the example shows */
+    TT_FORM_TABLE = 1 << 15    /* or, in place of all that, the name of a table beside the file */
 } tt_form;
 
 /** Reads the value of a key into its field; problems go to the reader's diagnostics. */
@@ -104,6 +105,7 @@ extern const tt_key tt_coordinate, tt_row_girth, tt_row_wide, tt_row_deep, tt_so
 const char *const *tt_editions(bool us);
 
 /** How the value of a key is written; of a LIST or NAMES, each entry. */
+bool tt_key_lists(const tt_key *key); /* a list of entries, perhaps in a table beside the file */
 unsigned tt_key_forms(const tt_key *key);
 
 /** The words that the value may be, NULL-ended; of a flag yes and no. */

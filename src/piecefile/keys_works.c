@@ -21,7 +21,7 @@ static const tt_key seam[] = {
      .doc = "how every seam is welded that no other entry names", .example = "default: unknown"},
     {"at", TT_KEY_PLACE, IN(tt_seam_draft, seam.at), .doc = "the place of the seam",
      .example = "at: ankle"},
-    {"between", TT_KEY_LATER, IN(tt_seam_draft, between),
+    {"between", TT_KEY_LATER, IN(tt_seam_draft, between), .form = TT_FORM_NAMES,
      .doc = "the two segments, where more than two meet",
      .example = "between: [toe-hock, hock-body]"},
     {"bronze", TT_KEY_WORD, IN(tt_seam_draft, kind), .words = seam_words,
@@ -41,7 +41,7 @@ const tt_map tt_seam_map = {"a seam", COUNTED(seam), NULL};
 
 static const tt_key hole[] = {
     {"segment", TT_KEY_OWN, IN(tt_hole, segment), .read = tt_read_segment_name, .required = true,
-     .doc = "the segment it is in", .example = "segment: toe-hock"},
+     .form = TT_FORM_WORDS, .doc = "the segment it is in", .example = "segment: toe-hock"},
     {"x", TT_KEY_NUMBER, IN(tt_hole, x), TT_Q_PURE, 0, 1, .required = true,
      .doc = "where along it, a fraction of its length", .example = "x: 0.1"},
     {"across", TT_KEY_NUMBER, IN(tt_hole, across), A_LENGTH, SIZE, .required = true,
@@ -57,7 +57,7 @@ const tt_map tt_hole_map = {"a hole", COUNTED(hole), NULL};
 
 static const tt_key rack[] = {
     {"grade", TT_KEY_OWN, IN(tt_rack_draft, grade), .read = tt_read_grade, .required = true,
-     .doc = "its steel", .example = "grade: \"1.4404\""},
+     .form = TT_FORM_WORDS, .doc = "its steel", .example = "grade: \"1.4404\""},
     {"length", TT_KEY_NUMBER, IN(tt_rack_draft, item.length), A_LENGTH, SIZE, .required = true,
      .doc = "length of one", .example = "length: 6 m"},
     {"count", TT_KEY_COUNT, IN(tt_rack_draft, item.count), .least = 1, .most = 99999,
@@ -101,7 +101,7 @@ const tt_map tt_splice_lug_map = {"a lug", COUNTED(lug), NULL};
 static const tt_key splice[] = {
     {"at", TT_KEY_PLACE, IN(tt_splice, at), .required = true, .doc = "the place of the joint",
      .example = "at: ankle"},
-    {"between", TT_KEY_OWN, IN(tt_splice, between), .read = tt_read_between,
+    {"between", TT_KEY_OWN, IN(tt_splice, between), .read = tt_read_between, .form = TT_FORM_NAMES,
      .doc = "the two segments, where more than two members meet",
      .example = "between: [toe-hock, hock-body]"},
     {"weld", TT_KEY_MAP, 0, .map = &tt_splice_weld_map, .doc = "welded end to end",
@@ -138,11 +138,11 @@ const tt_map tt_tie_map = {"an attachment", COUNTED(tie), NULL};
 
 static const tt_key plate[] = {
     {"size", TT_KEY_OWN, IN(tt_base, plate), A_LENGTH, SIZE, .read = tt_read_size, .required = true,
-     .doc = "along x and y", .example = "size: [450 mm, 350 mm]"},
+     .form = TT_FORM_PAIR, .doc = "along x and y", .example = "size: [450 mm, 350 mm]"},
     {"thickness", TT_KEY_NUMBER, IN(tt_base, plate.thickness), A_LENGTH, SIZE, .required = true,
      .doc = "of the plate", .example = "thickness: 25 mm"},
     {"grade", TT_KEY_OWN, IN(tt_base, plate.metal), .read = tt_read_plate_grade, .required = true,
-     .doc = "its steel", .example = "grade: S355"},
+     .form = TT_FORM_WORDS, .doc = "its steel", .example = "grade: S355"},
 };
 const tt_map tt_plate_map = {"the plate", COUNTED(plate), NULL};
 
@@ -162,7 +162,8 @@ static const tt_key anchors[] = {
     {"grade", TT_KEY_TEXT, IN(tt_base, anchors.grade), .required = true, .doc = "its grade",
      .example = "grade: A4-70"},
     {"at", TT_KEY_OWN, IN(tt_base, anchors), A_LENGTH, ROOM, .read = tt_read_corners,
-     .required = true, .doc = "where the rods stand, from the middle of the plate",
+     .required = true, .form = TT_FORM_ANY,
+     .doc = "where the rods stand, from the middle of the plate",
      .example = "at: [[-170 mm, -130 mm], [170 mm, -130 mm], [170 mm, 130 mm], [-170 mm, 130 mm]]"},
     {"embedment", TT_KEY_NUMBER, IN(tt_base, anchors.embedment), A_LENGTH, SIZE, .required = true,
      .doc = "how deep they are set", .example = "embedment: 200 mm"},
@@ -191,7 +192,8 @@ const tt_map tt_concrete_map = {"the concrete", COUNTED(concrete), NULL};
 
 static const tt_key pedestal[] = {
     {"size", TT_KEY_OWN, IN(tt_base, pedestal), A_LENGTH, SIZE, .read = tt_read_size,
-     .required = true, .doc = "along x, y and z", .example = "size: [900 mm, 700 mm, 600 mm]"},
+     .required = true, .form = TT_FORM_TRIPLE, .doc = "along x, y and z",
+     .example = "size: [900 mm, 700 mm, 600 mm]"},
     {"material", TT_KEY_WORD, IN(tt_base, pedestal.material), .required = true,
      .words = tt_pedestal_words, .doc = "what it is of", .example = "material: granite"},
 };
@@ -206,7 +208,8 @@ static const tt_key soil[] = {
 const tt_map tt_soil_map = {"the soil", COUNTED(soil), NULL};
 static const tt_key footing[] = {
     {"size", TT_KEY_OWN, IN(tt_base, footing), A_LENGTH, SIZE, .read = tt_read_size,
-     .required = true, .doc = "along x, y and z", .example = "size: [1500 mm, 1500 mm, 500 mm]"},
+     .required = true, .form = TT_FORM_TRIPLE, .doc = "along x, y and z",
+     .example = "size: [1500 mm, 1500 mm, 500 mm]"},
     {"soil", TT_KEY_MAP, 0, .map = &tt_soil_map, .doc = "what it lies on",
      .example = "soil: {bearing: 150 kPa, friction: 0.45}"},
 };
@@ -236,16 +239,16 @@ static const tt_key hang[] = {
     {"at", TT_KEY_PLACE, IN(tt_hang, at), .required = true, .doc = "the place it hung from",
      .example = "at: body"},
     {"plumb", TT_KEY_OWN, IN(tt_hang, plumb), A_LENGTH, ROOM, .read = tt_read_plumb,
-     .required = true, .doc = "how far the plumb line missed, two ways",
+     .required = true, .form = TT_FORM_PAIR, .doc = "how far the plumb line missed, two ways",
      .example = "plumb: [12 mm, -4 mm]"},
 };
 const tt_map tt_hang_map = {"a hang", COUNTED(hang), NULL};
 
 static const tt_key weighing[] = {
     {"segment", TT_KEY_OWN, IN(tt_weighing_draft, segment), .read = tt_read_segment_name,
-     .doc = "the segment that was weighed", .example = "segment: toe-hock"},
+     .form = TT_FORM_WORDS, .doc = "the segment that was weighed", .example = "segment: toe-hock"},
     {"panel", TT_KEY_OWN, IN(tt_weighing_draft, panel), .read = tt_read_panel_name,
-     .doc = "the panel that was weighed", .example = "panel: P3"},
+     .form = TT_FORM_WORDS, .doc = "the panel that was weighed", .example = "panel: P3"},
     {"whole", TT_KEY_FLAG, IN(tt_weighing_draft, whole),
      .doc = "all of it: bronze, armature and lumps together", .example = "whole: yes"},
     {"wax", TT_KEY_GIVEN, IN(tt_weighing_draft, wax), TT_Q_MASS, 1e-6, HEAVIEST,

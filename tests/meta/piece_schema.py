@@ -18,21 +18,38 @@ UNTOLD = {
         alloy_missing bronze_missing wall_missing grade_missing neither_bronze_nor_armature no_parts
         nothing_holds_it mass_and_skin solid_and_wall load_at_and_along
         load_of_two_kinds stand_holds_nothing girth_under_depth segment_without_end height_missed
-        scale_below_one scale_wanted_in_wrong_unit""",
+        scale_below_one scale_wanted_in_wrong_unit rack_without_shape
+        attach_filling_welded attach_where_no_armature rust_denied_unsealed
+        seam_default_and_place seam_default_partial seam_partial_without_efficiency
+        seam_unknown_with_efficiency seam_without_bronze seam_without_place
+        base_anchors_in_nothing base_rod_beside_the_plate base_rods_in_one_spot
+        base_rods_through_the_concrete base_test_in_concrete
+        weighed_density_of_bronze weighed_in_a_scaled_piece weighed_neither_wax_nor_bronze
+        weighed_wax_and_bronze weighed_whole_in_wax weighed_whole_no weighed_whole_too_light
+        weighed_nothing_named weighed_two_named weighed_part_of_a_panel
+        splice_of_no_kind splice_of_two_kinds splice_without_armature""",
     "a key belongs to one basis, or a word to one edition": """
         edition_of_other_basis exposure_under_eu terrain_missing""",
     "a name that refers, that is used twice, or that the program keeps": """
         alloy_unknown grade_unknown grade_of_other_form place_unknown place_by_a_part place_twice
         place_used_early lump_twice segment_name_twice segment_unknown load_named_as_built_in
-        load_unknown wind_turning row_of_a_bare_point two_stands_on_one_arm""",
+        load_unknown wind_turning row_of_a_bare_point two_stands_on_one_arm hole_in_unknown_segment
+        panel_of_one_twice panel_of_unknown_segment seam_between_strangers seam_default_twice
+        weighed_panel_unknown seam_place_unknown seam_twice splice_where_nothing_meets hole_in_no_armature""",
     "where things are": """
         part_hangs_on_nothing places_coincide segment_without_length sole_without_area faces_nowhere
         box_to_round bronze_at_one_end between_backwards""",
     "a bound of a value that bears a unit, or the order of several": """
         length_absurd spread_misses_value rust_takes_the_wall tube_wall_too_thick
-        lump_of_too_great_mass material_of_too_great_density""",
+        lump_of_too_great_mass material_of_too_great_density hole_as_wide_as_the_tube weighed_less_than_tare
+        panel_over_the_whole splice_bolts_outside splice_lug_hole_too_wide""",
     "a reason is due above some value": """
-        drag_without_reason quality_without_reason rust_denied""",
+        drag_without_reason quality_without_reason rust_denied seam_better_than_the_table
+        seam_none_without_reason""",
+    "a file beside it": """
+        weighed_table_elsewhere weighed_table_not_there""",
+    "a list of a form of its own": """
+        base_rod_of_no_size panel_not_a_list splice_bolts_not_three splice_of_two_bolts""",
 }
 
 

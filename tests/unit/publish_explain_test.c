@@ -108,7 +108,7 @@ static void a_key_says_what_its_row_says(void **state)
     SAYS("held", "`fixed` or `pinned`", "it must be there");
     SAYS("risk", "whole number, 1 to 4", "`2`, ordinary consequences");
     SAYS("outline", "keys of an outline: `round`, `oval`");
-    SAYS("handling", "not read by this version");
+    SAYS("handling", "kept as it is written");
 }
 
 /* A path, its end, any name for a star; each row of the table once, with all its places. */
