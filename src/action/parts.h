@@ -8,6 +8,7 @@
  */
 typedef struct {
     tt_vec3 *line;          /* [bars * TT_BAR_POINTS] */
+    tt_vec3 *moment;        /* the same, of what acts beside the axis; NULL where nothing can */
     double (*node)[TT_SIX]; /* [nodes] */
 } tt_case_arrays;
 

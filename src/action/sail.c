@@ -4,6 +4,16 @@
 
 #include <math.h>
 
+/* A box with rounded corners is drawn as a trace and blows as a box: that its corners shed the wind
+ * more easily is not counted. */
+static tt_shape shape_of(const tt_outline *outline)
+{
+    if (outline->kind == TT_OUTLINE_BOX || outline->corner > 0.0) return TT_SHAPE_BOX;
+    if (outline->kind != TT_OUTLINE_ELLIPSE) return TT_SHAPE_OTHER;
+    const bool round = fabs(outline->wide - outline->deep) <= 1e-9 * outline->wide;
+    return round ? TT_SHAPE_ROUND : TT_SHAPE_OVAL;
+}
+
 tt_wind_cut tt_wind_on_strip(const tt_basis *basis, const tt_segment *segment,
                              const tt_strip *strip, tt_vec3 wind)
 {
@@ -14,12 +24,9 @@ tt_wind_cut tt_wind_on_strip(const tt_basis *basis, const tt_segment *segment,
     const double ny = tt_dot(n, strip->axes.y), nz = tt_dot(n, strip->axes.z);
     on.width = tt_outline_width(&strip->outline, -nz, ny);
     const double along = tt_outline_width(&strip->outline, ny, nz);
-    const bool ellipse = strip->outline.kind == TT_OUTLINE_ELLIPSE;
-    const bool round =
-        ellipse && fabs(strip->outline.wide - strip->outline.deep) <= 1e-9 * strip->outline.wide;
-    const tt_shape shape = round ? TT_SHAPE_ROUND : ellipse ? TT_SHAPE_OVAL : TT_SHAPE_BOX;
-    on.drag = segment->wind == TT_WIND_OWN_DRAG ? segment->drag
-                                                : basis->drag(shape, on.width, along, NULL);
+    on.drag = segment->wind == TT_WIND_OWN_DRAG
+                  ? segment->drag
+                  : basis->drag(shape_of(&strip->outline), on.width, along, NULL);
     return on;
 }
 

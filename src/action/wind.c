@@ -28,8 +28,9 @@ typedef struct {
 } wind_job;
 
 static void blow_on_strips(const wind_job *job, const tt_wind_cut *on, tt_wind_direction *report,
-                           tt_vec3 w, tt_vec3 *line)
+                           tt_vec3 w, const tt_case_arrays *to)
 {
+    tt_vec3 *line = to->line;
     const tt_model *model = job->model;
     for (size_t i = 0; i < model->bars.n * TT_BAR_POINTS; i++) {
         if (on[i].drag <= 0.0) continue;
@@ -37,6 +38,9 @@ static void blow_on_strips(const wind_job *job, const tt_wind_cut *on, tt_wind_d
         const double s = on[i].sine;
         line[i] = tt_add(tt_scale(w, p * (s - s * s * s)), tt_scale(on[i].across, p * s));
         report->force = tt_add(report->force, tt_scale(line[i], model->strips[i].length));
+        if (to->moment && model->strips[i].bare) /* the wind finds a bare member where it is */
+            to->moment[i] =
+                tt_cross(tt_part_lever(&model->strips[i], &model->strips[i].core), line[i]);
     }
 }
 
@@ -90,7 +94,7 @@ static bool blow(const wind_job *job, const tt_wind_cut *on, tt_wind_direction *
     if (!tt_case_add(job->model, job->actions, name_of(job, report->direction), TT_CASE_WIND,
                      TT_LOAD_VARIABLE, report->direction, &to))
         return false;
-    blow_on_strips(job, on, report, w, to.line);
+    blow_on_strips(job, on, report, w, &to);
     blow_on_lumps(job, report, w, to.node);
     return true;
 }

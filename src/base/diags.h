@@ -15,7 +15,8 @@ typedef enum {
 const char *tt_number_title(unsigned number);
 const char *tt_number_cure(unsigned number);
 
-/** The file name and text that later diagnostics show; both are lent until the next such call. */
+/** The file name and text that later diagnostics tell of; both are lent until the next call and
+ * copied as far as a diagnostic needs them. */
 void tt_diags_about(tt_diags *diags, const char *file, const char *text, size_t length);
 
 /** Adds one. `hint` may be NULL. Text is copied. Severity is that of `severity`. */

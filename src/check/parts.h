@@ -15,6 +15,8 @@ tt_steps tt_steps_start(tt_findings *out);
 bool tt_finding_add(tt_findings *out, tt_finding finding, tt_steps *steps);
 
 bool tt_unchecked_add(tt_findings *out, tt_unchecked entry);
+/** Members left to `size`, flats too slender sideways. False without memory. */
+bool tt_unchecked_members(const tt_check_input *in, tt_findings *out);
 bool tt_inapplicable_add(tt_findings *out, const char *check, const char *why);
 
 /** A cut with all that acts on it. */
@@ -62,9 +64,6 @@ typedef struct {
 tt_worst tt_worst_of(const tt_check_input *in, size_t segment, const bool levels[TT_LEVELS],
                      const tt_judged_part *part);
 
-/** The share of a part in the section forces (N, Vy, Vz, T, My, Mz). */
-tt_forces tt_shared(const tt_forces *whole, const double share[6]);
-
 /** Efficiency of the bronze at a cut: 1, or that of its alloy's seams where one is possible. */
 double tt_seam_at(const tt_check_input *in, const tt_cut *cut);
 
@@ -76,9 +75,9 @@ tt_forces tt_on_armature(const tt_loaded_cut *at);
 void tt_finding_place(const tt_check_input *in, tt_findings *out, const tt_worst *worst,
                       tt_finding *finding);
 
-/** Lines on the section forces, unit case by unit case, and what a part takes of them. */
+/** Lines on the section forces, unit case by unit case, and what a part (`on`) takes of them. */
 void tt_steps_forces(tt_steps *steps, const tt_check_input *in, const tt_worst *worst,
-                     const tt_forces *on);
+                     bool of_bronze, const tt_forces *on);
 
 /** Lines on the stress of a part. */
 void tt_steps_stress(tt_steps *steps, const tt_section *s, const tt_forces *f,

@@ -4,12 +4,6 @@
 #include <math.h>
 #include <stdio.h>
 
-tt_forces tt_shared(const tt_forces *whole, const double share[6])
-{
-    return (tt_forces){whole->n * share[0], whole->vy * share[1], whole->vz * share[2],
-                       whole->t * share[3], whole->my * share[4], whole->mz * share[5]};
-}
-
 /* By the file, else by the alloy: a full seam, and one of which nothing is known. */
 double tt_seam_at(const tt_check_input *in, const tt_cut *cut)
 {
@@ -20,22 +14,25 @@ double tt_seam_at(const tt_check_input *in, const tt_cut *cut)
 }
 
 /* Where a seam counts nothing the armature is judged for everything in both carry models. */
+static bool shares(const tt_loaded_cut *at)
+{
+    return at->cut->bronze.area > 0.0 && at->cut->armature.area > 0.0 && at->carry != TT_ALONE &&
+           tt_seam_at(at->in, at->cut) > 0.0;
+}
+
 tt_forces tt_on_bronze(const tt_loaded_cut *at)
 {
     if (at->cut->bronze.area <= 0.0) return (tt_forces){0};
     if (at->cut->armature.area <= 0.0) return at->whole;
-    if (at->carry == TT_ALONE || tt_seam_at(at->in, at->cut) <= 0.0) return (tt_forces){0};
-    return tt_shared(&at->whole, at->cut->share_bronze);
+    if (!shares(at)) return (tt_forces){0};
+    return tt_shared(&at->cut->share_bronze, &at->cut->bronze, &at->whole);
 }
 
 tt_forces tt_on_armature(const tt_loaded_cut *at)
 {
     if (at->cut->armature.area <= 0.0) return (tt_forces){0};
-    if (at->cut->bronze.area <= 0.0 || at->carry == TT_ALONE ||
-        tt_seam_at(at->in, at->cut) <= 0.0) {
-        return at->whole;
-    }
-    return tt_shared(&at->whole, at->cut->share_armature);
+    if (!shares(at)) return at->whole;
+    return tt_shared(&at->cut->share_armature, &at->cut->armature, &at->whole);
 }
 
 static double component(const tt_forces *f, int i)
@@ -88,69 +85,63 @@ static void sum_of_units(const units *all, int i, char *line, size_t size)
     }
 }
 
-void tt_steps_forces(tt_steps *steps, const tt_check_input *in, const tt_worst *worst,
-                     const tt_forces *on)
+/* "0.31*(12.5) + -0.0042*(80)": what of each force of the whole goes into one of the part. */
+static void sum_of_shares(const double factor[6], const tt_forces *whole, char *line, size_t size)
 {
-    static const char *const symbol[] = {"N", "V_y", "V_z", "T", "M_y", "M_z"};
-    static const char *const of_part[] = {"N_p", "V_yp", "V_zp", "T_p", "M_yp", "M_zp"};
-    static const char *const unit[] = {"N", "N", "N", "N.m", "N.m", "N.m"};
-    const tt_source *statics = tt_source_of(TT_S_statics), *elastic = tt_source_of(TT_S_elasticity);
+    size_t at = 0;
+    line[0] = '\0';
+    for (int i = 0; i < 6 && at < size; i++) {
+        if (factor[i] == 0.0) continue;
+        const int n = snprintf(line + at, size - at, "%s%.5g*(%.6g)", at ? " + " : "", factor[i],
+                               component(whole, i));
+        at += n > 0 ? (size_t)n : 0;
+    }
+}
+
+static const char *const symbol[] = {"N", "V_y", "V_z", "T", "M_y", "M_z"};
+static const char *const of_part[] = {"N_p", "V_yp", "V_zp", "T_p", "M_yp", "M_zp"};
+static const char *const unit[] = {"N", "N", "N", "N.m", "N.m", "N.m"};
+
+/* What the part takes of force i; all about the axis. */
+static void line_of_part(tt_steps *steps, const tt_share *share, int i, const tt_forces *whole,
+                         double part)
+{
+    const tt_source *elastic = tt_source_of(TT_S_elasticity);
+    const double all = component(whole, i);
+    char line[400];
+    if (share && share->coupled) {
+        sum_of_shares(tt_share_row(share, i, whole), whole, line, sizeof line);
+        tt_step_add(steps, of_part[i],
+                    i == 3 ? "sum of shares by the common strains * whole; about the axis"
+                           : "sum of shares by the common strains * whole",
+                    part, unit[i], elastic, "%s", line);
+    } else if (all != 0.0) {
+        tt_step_add(steps, of_part[i], "share by stiffness * whole", part, unit[i], elastic,
+                    "%.4f * %.6g", part / all, all);
+    }
+}
+
+void tt_steps_forces(tt_steps *steps, const tt_check_input *in, const tt_worst *worst,
+                     bool of_bronze, const tt_forces *on)
+{
+    const tt_loaded_cut at = {in, &worst->cut, worst->carry, worst->whole};
+    const tt_share *share = of_bronze ? &worst->cut.share_bronze : &worst->cut.share_armature;
     units all = {.n = 0};
     add_unit(in, worst, (size_t)worst->pattern, worst->together->weight, &all);
     for (size_t i = 0; i < worst->together->parts; i++) {
         add_unit(in, worst, worst->together->part[i].acting, worst->together->part[i].factor, &all);
     }
+    double whole[6];
+    for (int i = 0; i < 6; i++) {
+        const double sum = component(&worst->whole, i);
+        whole[i] = fabs(sum) < noise_of(&all, i) ? 0.0 : sum;
+    }
+    const tt_forces told = {whole[0], whole[1], whole[2], whole[3], whole[4], whole[5]};
     for (int i = 0; i < 6; i++) {
         char line[400];
-        const double sum = component(&worst->whole, i), part = component(on, i);
-        const double whole = fabs(sum) < noise_of(&all, i) ? 0.0 : sum;
         sum_of_units(&all, i, line, sizeof line);
-        tt_step_add(steps, symbol[i], "sum of factor * unit case", whole, unit[i], statics, "%s",
-                    line);
-        if (whole == 0.0) continue; /* nothing to share */
-        tt_step_add(steps, of_part[i], "share by stiffness * whole", part, unit[i], elastic,
-                    "%.4f * %.6g", part / whole, whole);
+        tt_step_add(steps, symbol[i], "sum of factor * unit case", whole[i], unit[i],
+                    tt_source_of(TT_S_statics), "%s", line);
+        line_of_part(steps, shares(&at) ? share : NULL, i, &told, component(on, i));
     }
-}
-
-static void section_lines(tt_steps *steps, const tt_section *s)
-{
-    const tt_source *elastic = tt_source_of(TT_S_elasticity);
-    tt_step_add(steps, "A", NULL, s->area, "m2", elastic, NULL);
-    tt_step_add(steps, "I_y", NULL, s->iy, "m4", elastic, NULL);
-    tt_step_add(steps, "I_z", NULL, s->iz, "m4", elastic, NULL);
-    tt_step_add(steps, "c_y", NULL, s->reach_y, "m", elastic, NULL);
-    tt_step_add(steps, "c_z", NULL, s->reach_z, "m", elastic, NULL);
-    tt_step_add(steps, "W_t", NULL, s->torsion_modulus, "m3", elastic, NULL);
-    tt_step_add(steps, "k_y", "largest shear stress for a unit force along y", s->peak_shear_y,
-                "1/m2", elastic, NULL);
-    tt_step_add(steps, "k_z", "largest shear stress for a unit force along z", s->peak_shear_z,
-                "1/m2", elastic, NULL);
-}
-
-/* The same figures as tt_section_stress, line by line; the last line is its own result. */
-void tt_steps_stress(tt_steps *steps, const tt_section *s, const tt_forces *f,
-                     const tt_stress *stress)
-{
-    const tt_source *elastic = tt_source_of(TT_S_elasticity);
-    const double axial = fabs(f->n) / s->area, twist = fabs(f->t) / s->torsion_modulus;
-    section_lines(steps, s);
-    tt_step_add(steps, "sigma_N", "|N_p|/A", axial, "Pa", elastic, "%.6g/%.6g", fabs(f->n),
-                s->area);
-    tt_step_add(steps, "sigma_M",
-                s->elliptic ? "sqrt((M_yp c_z/I_y)^2 + (M_zp c_y/I_z)^2)"
-                            : "|M_yp| c_z/I_y + |M_zp| c_y/I_z",
-                stress->normal - axial, "Pa", elastic,
-                s->elliptic ? "sqrt((%.6g*%.6g/%.6g)^2 + (%.6g*%.6g/%.6g)^2)"
-                            : "%.6g*%.6g/%.6g + %.6g*%.6g/%.6g",
-                fabs(f->my), s->reach_z, s->iy, fabs(f->mz), s->reach_y, s->iz);
-    tt_step_add(steps, "tau_T", "|T_p|/W_t", twist, "Pa", elastic, "%.6g/%.6g", fabs(f->t),
-                s->torsion_modulus);
-    tt_step_add(steps, "tau_V", "sqrt((V_yp k_y)^2 + (V_zp k_z)^2)", stress->shear - twist, "Pa",
-                elastic, "sqrt((%.6g*%.6g)^2 + (%.6g*%.6g)^2)", fabs(f->vy), s->peak_shear_y,
-                fabs(f->vz), s->peak_shear_z);
-    tt_step_add(steps, "sigma_v", "sqrt((sigma_N + sigma_M)^2 + 3 (tau_T + tau_V)^2)",
-                stress->equivalent, "Pa", tt_source_of(TT_S_von_mises),
-                "sqrt((%.6g + %.6g)^2 + 3*(%.6g + %.6g)^2)", axial, stress->normal - axial, twist,
-                stress->shear - twist);
 }

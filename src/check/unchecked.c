@@ -65,10 +65,9 @@ static bool flat_limbs(const tt_check_input *in)
 {
     if (in->actions->winds == 0) return false;
     for (size_t i = 0; i < in->piece->segments.n; i++) {
-        const tt_outline *from = &in->piece->segments.at[i].outline,
-                         *to = &in->piece->segments.at[i].outline_to;
-        if (fmax(from->wide, from->deep) > 3.0 * fmin(from->wide, from->deep)) return true;
-        if (fmax(to->wide, to->deep) > 3.0 * fmin(to->wide, to->deep)) return true;
+        const tt_segment *segment = &in->piece->segments.at[i];
+        if (tt_outline_flatness(&segment->outline) > 3.0) return true;
+        if (tt_outline_flatness(&segment->outline_to) > 3.0) return true;
     }
     return false;
 }
@@ -86,18 +85,27 @@ static bool standing(const tt_check_input *in)
     return false;
 }
 
+/* Does another member than this segment's end at a point? One that runs through is the same. */
+static bool another(const tt_piece *piece, size_t index, size_t point)
+{
+    const size_t run = piece->segments.at[index].armature.run;
+    for (size_t i = 0; i < piece->segments.n; i++) {
+        const tt_segment *other = &piece->segments.at[i];
+        if (i == index || other->armature.form == TT_MEMBER_NONE) continue;
+        if (run > 0 && other->armature.run == run) continue;
+        if (other->from == point || other->to == point) return true;
+    }
+    return false;
+}
+
 /* Do two members of the armature meet anywhere? */
 static bool spliced(const tt_check_input *in)
 {
     const tt_piece *piece = in->piece;
-    for (size_t p = 0; p < piece->points.n; p++) {
-        int members = 0;
-        for (size_t i = 0; i < piece->segments.n; i++) {
-            const tt_segment *segment = &piece->segments.at[i];
-            members += segment->armature.form != TT_MEMBER_NONE &&
-                       (segment->from == p || segment->to == p);
-        }
-        if (members > 1) return true;
+    for (size_t i = 0; i < piece->segments.n; i++) {
+        const tt_segment *segment = &piece->segments.at[i];
+        if (segment->armature.form == TT_MEMBER_NONE) continue;
+        if (another(piece, i, segment->from) || another(piece, i, segment->to)) return true;
     }
     return false;
 }
@@ -267,5 +275,6 @@ tt_status tt_unchecked_find(const tt_check_input *in, tt_findings *out)
                                     .needed = rows[i].needed};
         if (!tt_unchecked_add(out, entry)) return TT_E_NOMEM;
     }
-    return transfer(in, out) && dead_seams(in, out) ? TT_OK : TT_E_NOMEM;
+    return tt_unchecked_members(in, out) && transfer(in, out) && dead_seams(in, out) ? TT_OK
+                                                                                     : TT_E_NOMEM;
 }

@@ -15,8 +15,14 @@ static const char *bare(const tt_assessment *a, double m, tt_report *out)
 static const char *outline(const tt_assessment *a, const tt_outline *o, tt_report *out)
 {
     if (o->kind == TT_OUTLINE_NONE) return "none";
-    return tt_report_text(out, "%s%s x %s", o->kind == TT_OUTLINE_BOX ? "box " : "",
-                          bare(a, o->wide, out), bare(a, o->deep, out));
+    const char *kind = o->kind == TT_OUTLINE_BOX || o->corner > 0.0 ? "box "
+                       : o->kind == TT_OUTLINE_TRACE                ? "trace "
+                       : o->kind == TT_OUTLINE_NUMBERS              ? "numbers "
+                                                                    : "";
+    const char *widths =
+        tt_report_text(out, "%s%s x %s", kind, bare(a, o->wide, out), bare(a, o->deep, out));
+    return o->corner > 0.0 ? tt_report_text(out, "%s r %s", widths, bare(a, o->corner, out))
+                           : widths;
 }
 
 static const char *thickness(const tt_assessment *a, const tt_given *wall, tt_report *out)
@@ -29,27 +35,42 @@ static const char *thickness(const tt_assessment *a, const tt_given *wall, tt_re
 static const char *wall(const tt_assessment *a, const tt_segment *segment, tt_report *out)
 {
     if (segment->outline.kind == TT_OUTLINE_NONE) return "none";
+    if (segment->outline.kind == TT_OUTLINE_NUMBERS) return "as given";
     if (segment->solid) return "solid";
     const char *from = thickness(a, &segment->wall, out),
                *to = thickness(a, &segment->wall_to, out);
     return strcmp(from, to) == 0 ? from : tt_report_text(out, "%s to %s", from, to);
 }
 
-static const char *size(const tt_assessment *a, double od, double thick, bool tube, tt_report *out)
+/* One end of a member: its first measures, as many as its kind has. */
+static const char *size(const tt_assessment *a, const double measure[3], int n, tt_report *out)
 {
-    if (!tube) return bare(a, od, out);
-    return tt_report_text(out, "%s x %s", bare(a, od, out), bare(a, thick, out));
+    const char *words = bare(a, measure[0], out);
+    for (int i = 1; i < n; i++)
+        words = tt_report_text(out, "%s x %s", words, bare(a, measure[i], out));
+    return words;
+}
+
+static const char *beside(const tt_assessment *a, const tt_member *m, tt_report *out)
+{
+    const bool off = m->off[0] != 0.0 || m->off[1] != 0.0;
+    return off ? tt_report_text(out, " at %s, %s", bare(a, m->off[0], out), bare(a, m->off[1], out))
+               : "";
 }
 
 static const char *member(const tt_assessment *a, const tt_member *m, tt_report *out)
 {
-    if (m->form == TT_MEMBER_NONE) return "none";
-    const bool tube = m->form == TT_MEMBER_TUBE;
-    const char *from = size(a, m->od, m->wall, tube, out);
-    const char *to = size(a, m->od_to, m->wall_to, tube, out);
+    static const char *const words[] = {"none", "tube", "bar", "box", "flat"};
+    static const int measures[] = {0, 2, 1, 3, 2};
+    const bool round = m->form == TT_MEMBER_TUBE || m->form == TT_MEMBER_BAR;
+    const double first[3] = {m->od, round ? m->wall : m->deep, m->wall};
+    const double last[3] = {m->od_to, round ? m->wall_to : m->deep_to, m->wall_to};
+    if (m->form == TT_MEMBER_NONE) return m->choose ? "left to size" : "none";
+    const char *from = size(a, first, measures[m->form], out);
+    const char *to = size(a, last, measures[m->form], out);
     const bool same = strcmp(from, to) == 0;
-    return tt_report_text(out, "%s %s%s%s", tube ? "tube" : "bar", from, same ? "" : " to ",
-                          same ? "" : to);
+    return tt_report_text(out, "%s %s%s%s%s", words[m->form], from, same ? "" : " to ",
+                          same ? "" : to, beside(a, m, out));
 }
 
 /* The narrowest of a segment's cuts. */

@@ -1,5 +1,4 @@
-/* model/cut.c - where forces are told: cuts along every segment, their sections and the shares of
- * the two parts. */
+/* model/cut.c - where forces are told: cuts along every segment, and their sections. */
 #include "model/parts.h"
 
 #include <math.h>
@@ -53,43 +52,6 @@ static bool fractions(const tt_piece *piece, size_t index, tt_pool *pool, double
     return true;
 }
 
-static double share(double mine, double other)
-{
-    return mine > 0.0 ? mine / (mine + other) : 0.0;
-}
-
-/* Shares of (N, Vy, Vz, T, My, Mz). A shear force goes by the larger of the GA and the EI share
- * (decision: both readings are defensible). */
-static void shares(const tt_section *own, double e, double nu, const tt_section *other, double e2,
-                   double nu2, double out[6])
-{
-    const double g = e / (2.0 * (1.0 + nu)), g2 = e2 / (2.0 * (1.0 + nu2));
-    out[0] = share(e * own->area, e2 * other->area);
-    out[3] = share(g * own->j, g2 * other->j);
-    out[4] = share(e * own->iy, e2 * other->iy);
-    out[5] = share(e * own->iz, e2 * other->iz);
-    out[1] = fmax(share(g * own->shear_y, g2 * other->shear_y), out[5]);
-    out[2] = fmax(share(g * own->shear_z, g2 * other->shear_z), out[4]);
-}
-
-static void share_out(const tt_piece *piece, const tt_segment *segment, tt_cut *cut)
-{
-    double e_low = 0, e_high = 0, nu = 0.3, e_s = 0, nu_s = 0.3;
-    if (segment->alloy != TT_NONE) {
-        const tt_metal *bronze = &piece->metals.at[segment->alloy];
-        e_low = tt_young_of_frames(piece, bronze);
-        e_high = tt_young_high(piece, bronze);
-        nu = tt_poisson(bronze);
-    }
-    if (segment->armature.form != TT_MEMBER_NONE) {
-        const tt_metal *steel = &piece->metals.at[segment->armature.metal];
-        e_s = tt_young_of_frames(piece, steel);
-        nu_s = tt_poisson(steel);
-    }
-    shares(&cut->bronze, e_high, nu, &cut->armature, e_s, nu_s, cut->share_bronze);
-    shares(&cut->armature, e_s, nu_s, &cut->bronze, e_low, nu, cut->share_armature);
-}
-
 static size_t bar_of(const tt_model *model, size_t segment, double x)
 {
     size_t bar = model->first_bar[segment];
@@ -121,7 +83,7 @@ tt_cut tt_model_cut_at(const tt_model *model, size_t index, double x)
         .armature_weak = tt_armature_at(piece, segment, x, true)};
     cut.on_bar = tt_frame_cut_at(cut.bar_x);
     if (hollow) cut.bore = tt_outline_bore(&outline, tt_segment_wall(segment, x, 1));
-    share_out(piece, segment, &cut);
+    tt_cut_share(piece, &cut);
     return cut;
 }
 

@@ -3,34 +3,66 @@
 
 #include <math.h>
 
+/* Turns by `angle` about x: y and z of rows a and a + 1. */
+static void turn_rows(tt_mat6 *k, int a, double c, double s)
+{
+    for (int i = 0; i < 6; i++) {
+        const double y = k->at[a][i], z = k->at[a + 1][i];
+        k->at[a][i] = c * y - s * z;
+        k->at[a + 1][i] = s * y + c * z;
+    }
+}
+
+static void turn_columns(tt_mat6 *k, int a, double c, double s)
+{
+    for (int i = 0; i < 6; i++) {
+        const double y = k->at[i][a], z = k->at[i][a + 1];
+        k->at[i][a] = c * y - s * z;
+        k->at[i][a + 1] = s * y + c * z;
+    }
+}
+
 /* Adds a part's stiffness, given in the cut's axes, turned by `angle` about x into the bar's. */
 static void add_stiffness(tt_bar_section *at, const tt_section *part, double e, double nu,
                           double angle)
 {
-    const double g = e / (2.0 * (1.0 + nu)), c = cos(angle), s = sin(angle);
-    const double gy = g * part->shear_y, gz = g * part->shear_z;
-    const double ey = e * part->iy, ez = e * part->iz, eyz = -e * part->iyz;
-    at->stiffness[0][0] += e * part->area;
-    at->stiffness[3][3] += g * part->j;
-    at->stiffness[1][1] += c * c * gy + s * s * gz;
-    at->stiffness[2][2] += s * s * gy + c * c * gz;
-    at->stiffness[1][2] += c * s * (gy - gz);
-    at->stiffness[4][4] += c * c * ey + s * s * ez - 2.0 * c * s * eyz;
-    at->stiffness[5][5] += s * s * ey + c * c * ez + 2.0 * c * s * eyz;
-    at->stiffness[4][5] += c * s * (ey - ez) + (c * c - s * s) * eyz;
-    at->stiffness[2][1] = at->stiffness[1][2];
-    at->stiffness[5][4] = at->stiffness[4][5];
+    const double c = cos(angle), s = sin(angle);
+    tt_mat6 k = tt_part_stiffness(part, e, nu);
+    for (int a = 1; a < 6 && angle != 0.0; a += 3) {
+        turn_rows(&k, a, c, s);
+        turn_columns(&k, a, c, s);
+    }
+    for (int i = 0; i < 6; i++) {
+        for (int j = 0; j < 6; j++) at->stiffness[i][j] += k.at[i][j];
+    }
 }
 
+/* Masses of a metre and their moments about the axis of the bar; brought to their centre at the
+ * end.
+ */
 static void add_mass(tt_bar_section *at, const tt_section *part, double mass, double angle)
 {
     if (mass <= 0.0) return;
     const double c = cos(angle), s = sin(angle), per_area = mass / part->area;
-    const double iy = part->iy * per_area, iz = part->iz * per_area;
+    const double y = c * part->at_y - s * part->at_z, z = s * part->at_y + c * part->at_z;
+    const double twice = 2.0 * c * s * part->iyz;
+    const double iy = per_area * (c * c * part->iy + s * s * part->iz + twice) + mass * z * z;
+    const double iz = per_area * (s * s * part->iy + c * c * part->iz - twice) + mass * y * y;
     at->mass += mass;
+    at->mass_y += mass * y;
+    at->mass_z += mass * z;
     at->turn_inertia[0] += iy + iz;
-    at->turn_inertia[1] += c * c * iy + s * s * iz;
-    at->turn_inertia[2] += s * s * iy + c * c * iz;
+    at->turn_inertia[1] += iy;
+    at->turn_inertia[2] += iz;
+}
+
+static void centre_mass(tt_bar_section *at)
+{
+    if (at->mass <= 0.0) return;
+    const double y = at->mass_y /= at->mass, z = at->mass_z /= at->mass;
+    at->turn_inertia[0] -= at->mass * (y * y + z * z);
+    at->turn_inertia[1] -= at->mass * z * z;
+    at->turn_inertia[2] -= at->mass * y * y;
 }
 
 static tt_bar_section section_at(const tt_model *model, size_t index, int carry)
@@ -53,6 +85,7 @@ static tt_bar_section section_at(const tt_model *model, size_t index, int carry)
                           angle);
         add_mass(&at, &strip->shell, strip->bronze[TT_NOMINAL], angle);
     }
+    centre_mass(&at);
     return at;
 }
 

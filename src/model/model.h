@@ -38,6 +38,19 @@ typedef struct {
     double armature;            /* kg/m */
 } tt_strip;
 
+/** What a part takes of the section forces of a cut, all about the axis: factors on N, Vy, Vz, T,
+ * My, Mz. Its shear forces are read in two ways, by shear strain and by curvature. */
+typedef struct {
+    double of[6][6];   /* by the common strains */
+    double bent[2][6]; /* Vy and Vz as the part's moments change along the limb */
+    bool coupled;      /* some force of the part depends on another than its own of the whole */
+} tt_share;
+
+/** The part's forces; each shear force by the larger of its two readings (decision). */
+tt_forces tt_shared(const tt_share *share, const tt_section *part, const tt_forces *whole);
+/** The factors that force i of the part takes. */
+const double *tt_share_row(const tt_share *share, int i, const tt_forces *whole);
+
 /** A cut along a limb: where forces are told and parts are judged. */
 typedef struct {
     size_t segment;
@@ -53,8 +66,8 @@ typedef struct {
     tt_section armature;      /* as bought: stiffness, shares */
     tt_section armature_weak; /* less loss, by the wall factor: resistance */
     double bore;              /* m, inside the high wall; 0 without a hollow bronze */
-    double share_bronze[6];   /* of (N, Vy, Vz, T, My, Mz) in `together`, E of the bronze high */
-    double share_armature[6]; /* the armature's, E of the bronze low */
+    tt_share share_bronze;    /* in `together`, E of the bronze high */
+    tt_share share_armature;  /* E of the bronze low */
     bool seam_possible;  /* a limb starts at or joins another here, the alloy changes, or the file
                             names a seam; not where it says that there is none */
     const tt_seam *seam; /* what the file says of it; NULL: nothing */
@@ -90,6 +103,10 @@ tt_model *tt_model_free(tt_model *model);
 
 /** "the beak", or "toe-hock, 120 mm from toe"; in the pool. */
 const char *tt_model_node_words(const tt_model *model, tt_pool *pool, size_t node);
+
+/** From the axis to the centroid of a part of a strip, m, global; the bronze of every pattern is
+ * taken to lie where that of the nominal wall does. */
+tt_vec3 tt_part_lever(const tt_strip *strip, const tt_section *part);
 
 /** A cut anywhere along a segment (marks for seam and neck are not set). */
 tt_cut tt_model_cut_at(const tt_model *model, size_t index, double x);

@@ -61,8 +61,7 @@ static tt_strip strip_at(const tt_piece *piece, const tt_stretch *bar, int point
     strip.bronze[TT_HEAVY] = tt_segment_bronze(piece, segment, x, 1);
     strip.bronze[TT_LIGHT] = tt_segment_bronze(piece, segment, x, -1);
     if (strip.outline.kind == TT_OUTLINE_NONE) {
-        const double od = tt_member_od(&segment->armature, x);
-        strip.outline = (tt_outline){TT_OUTLINE_ELLIPSE, od, od};
+        strip.outline = tt_member_outline(&segment->armature, x);
         strip.bare = true;
     }
     return strip;

@@ -8,6 +8,11 @@ double tt_lump_mass(const tt_lump *lump, int pattern)
                                  : lump->mass.is;
 }
 
+tt_vec3 tt_part_lever(const tt_strip *strip, const tt_section *part)
+{
+    return tt_add(tt_scale(strip->axes.y, part->at_y), tt_scale(strip->axes.z, part->at_z));
+}
+
 static void weigh_pattern(tt_model *model, int pattern)
 {
     const tt_piece *piece = model->piece;
@@ -22,6 +27,8 @@ static void weigh_pattern(tt_model *model, int pattern)
         weight->bronze += bronze;
         weight->armature += armature;
         moment = tt_add(moment, tt_scale(strip->at, bronze + armature));
+        moment = tt_add(moment, tt_scale(tt_part_lever(strip, &strip->shell), bronze));
+        moment = tt_add(moment, tt_scale(tt_part_lever(strip, &strip->core), armature));
     }
     for (size_t i = 0; i < piece->lumps.n; i++) {
         const tt_lump *lump = &piece->lumps.at[i];

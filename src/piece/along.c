@@ -28,14 +28,52 @@ double tt_segment_wall(const tt_segment *segment, double t, int which)
     return between(spread(&segment->wall, which), spread(&segment->wall_to, which), t);
 }
 
-double tt_member_od(const tt_member *member, double t)
-{
-    return between(member->od, member->od_to, t);
-}
-
 double tt_member_wall(const tt_member *member, double t)
 {
     return between(member->wall, member->wall_to, t);
+}
+
+static bool rectangular(const tt_member *member)
+{
+    return member->form == TT_MEMBER_BOX || member->form == TT_MEMBER_FLAT;
+}
+
+tt_outline tt_member_outline(const tt_member *member, double t)
+{
+    const double od = between(member->od, member->od_to, t);
+    if (member->form == TT_MEMBER_NONE) return tt_outline_of(TT_OUTLINE_NONE, 0.0, 0.0);
+    if (!rectangular(member)) return tt_outline_of(TT_OUTLINE_ELLIPSE, od, od);
+    return tt_outline_of(TT_OUTLINE_BOX, od, between(member->deep, member->deep_to, t));
+}
+
+double tt_member_girdle(const tt_member *member, double t)
+{
+    const tt_outline outside = tt_member_outline(member, t);
+    return rectangular(member) ? hypot(outside.wide, outside.deep) : outside.wide;
+}
+
+double tt_member_area(const tt_member *member, double t)
+{
+    const tt_outline outside = tt_member_outline(member, t);
+    const double wall = tt_member_wall(member, t);
+    switch (member->form) {
+    case TT_MEMBER_NONE:
+        return 0.0;
+    case TT_MEMBER_TUBE:
+    case TT_MEMBER_BAR:
+        return 3.14159265358979323846 * wall * (outside.wide - wall);
+    case TT_MEMBER_BOX:
+        return 2.0 * wall * (outside.wide + outside.deep - 2.0 * wall);
+    case TT_MEMBER_FLAT:
+        return outside.wide * outside.deep;
+    }
+    return 0.0;
+}
+
+tt_vec2 tt_member_off(const tt_member *member, double t)
+{
+    return (tt_vec2){between(member->off[0], member->off_to[0], t),
+                     between(member->off[1], member->off_to[1], t)};
 }
 
 double tt_segment_bronze(const tt_piece *piece, const tt_segment *segment, double t, int which)
@@ -56,7 +94,5 @@ double tt_segment_armature(const tt_piece *piece, const tt_segment *segment, dou
 {
     const tt_member *member = &segment->armature;
     if (member->form == TT_MEMBER_NONE) return 0.0;
-    const double od = tt_member_od(member, t), wall = tt_member_wall(member, t);
-    const double area = 3.14159265358979323846 * wall * (od - wall);
-    return piece->metals.at[member->metal].fact[TT_P_DENSITY].value * area;
+    return piece->metals.at[member->metal].fact[TT_P_DENSITY].value * tt_member_area(member, t);
 }

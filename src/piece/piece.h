@@ -50,15 +50,25 @@ typedef struct {
     tt_place place;
 } tt_point;
 
-/** A tube or bar of the armature in a segment. */
-typedef enum { TT_MEMBER_NONE, TT_MEMBER_TUBE, TT_MEMBER_BAR } tt_member_form;
+/** A member of the armature in a segment. */
+typedef enum {
+    TT_MEMBER_NONE,
+    TT_MEMBER_TUBE, /* a pipe too */
+    TT_MEMBER_BAR,
+    TT_MEMBER_BOX, /* a rectangular tube, its corners taken as sharp */
+    TT_MEMBER_FLAT
+} tt_member_form;
 typedef struct {
     tt_member_form form;
-    double od, wall;       /* m, as bought; a bar has wall = od / 2 */
-    double od_to, wall_to; /* at the segment's end; the same when not tapered */
-    size_t metal;          /* index in piece->metals */
-    double loss;           /* m of wall lost to corrosion from the outside, for strength */
-    double wall_factor;    /* on the wall, for strength */
+    double od, wall;          /* m, as bought; a bar has wall = od / 2, a flat none */
+    double od_to, wall_to;    /* at the segment's end; the same when not tapered */
+    double deep, deep_to;     /* of a box or flat along local z; od is along local y */
+    double off[2], off_to[2]; /* m, local y and z of its centre from the axis */
+    bool choose;              /* form NONE: left to `size` */
+    size_t run;               /* one member with those of the same number; 0: by itself */
+    size_t metal;             /* index in piece->metals */
+    double loss;              /* m of wall lost to corrosion from the outside, for strength */
+    double wall_factor;       /* on the wall, for strength */
     unsigned origin;
 } tt_member;
 
@@ -226,8 +236,13 @@ double tt_segment_axes_margin(const tt_piece *piece, const tt_segment *segment);
 /** Outline, wall and member at the fraction t. `which`: -1 low, 0 is, +1 high wall. */
 tt_outline tt_segment_outline(const tt_segment *segment, double t);
 double tt_segment_wall(const tt_segment *segment, double t, int which);
-double tt_member_od(const tt_member *member, double t);
 double tt_member_wall(const tt_member *member, double t);
+/** Outside of a member (NONE without one), the diameter of the circle round it, m; its area, m2;
+ * how far its centre lies off the axis, local y and z, m. */
+tt_outline tt_member_outline(const tt_member *member, double t);
+double tt_member_girdle(const tt_member *member, double t);
+double tt_member_area(const tt_member *member, double t);
+tt_vec2 tt_member_off(const tt_member *member, double t);
 
 /** Bronze per length at t, kg/m: density * min(shell area * surface, outline area) * (1 + extra);
  *  a solid takes no surface. which as above, over wall, surface and extra together. */

@@ -74,6 +74,7 @@ static void wall(tt_reader *reader, const tt_draft *draft, tt_segment *segment)
     if (segment->solid) return;
     segment->wall = said->wall.origin ? said->wall : at_large->wall;
     segment->wall_to = said->wall_to.origin ? said->wall_to : segment->wall;
+    if (segment->outline.kind == TT_OUTLINE_NUMBERS) return;
     if (segment->wall.origin)
         closes(reader, draft, segment);
     else if (!reader->no_wall_told) {
@@ -84,12 +85,25 @@ static void wall(tt_reader *reader, const tt_draft *draft, tt_segment *segment)
     }
 }
 
+/* Numbers tell the true area: a `surface` of the segment's own has nothing to multiply. */
+static tt_given surface(tt_reader *reader, const tt_draft *draft)
+{
+    const tt_given *said = &draft->said.surface;
+    if (draft->outline.kind != TT_OUTLINE_NUMBERS)
+        return pick(reader, said, &reader->bronze.said.surface, "surface");
+    if (said->origin)
+        tt_wrong_key(reader, TT_D_CONTRADICTION, draft->node, "take `surface` out",
+                     "`%.80s` has its true area by `numbers`: no `surface`", draft->name);
+    return (tt_given){1.0, 1.0, 1.0, 0};
+}
+
 static void bronze(tt_reader *reader, const tt_draft *draft, tt_segment *segment)
 {
     tt_said *at_large = &reader->bronze.said;
     segment->alloy = alloy(reader, draft);
     wall(reader, draft, segment);
-    segment->surface = pick(reader, &draft->said.surface, &at_large->surface, "surface");
+    tt_finish_trace(reader, draft, segment);
+    segment->surface = surface(reader, draft);
     segment->extra = pick(reader, &draft->said.extra, &at_large->extra, "extra");
     segment->casting_quality = quality(reader, &draft->said.casting_quality);
     segment->neck_quality = with_reason(reader, &segment->casting_quality);
@@ -109,11 +123,17 @@ static bool ends_meet(tt_reader *reader, const tt_draft *draft)
     return false;
 }
 
+/* Something was written for it that was told already. */
+static bool unreadable_member(const tt_draft *draft)
+{
+    const tt_node *node = draft->said.armature.node;
+    return node && !tt_is_word(node, "none") && !tt_is_word(node, "choose");
+}
+
 static void something(tt_reader *reader, const tt_draft *draft, const tt_segment *segment)
 {
     if (segment->outline.kind == TT_OUTLINE_NONE && segment->outline_to.kind == TT_OUTLINE_NONE &&
-        draft->said.armature.member.form == TT_MEMBER_NONE &&
-        !(draft->said.armature.said && !tt_is_word(draft->said.armature.node, "none")))
+        draft->said.armature.member.form == TT_MEMBER_NONE && !unreadable_member(draft))
         tt_wrong_key(reader, TT_D_KEY_MISSING, draft->node,
                      "give girth, or wide and deep, or armature: {tube: [33.7 mm, 4 mm]}",
                      "`%.80s` has neither bronze nor armature", draft->name);
@@ -136,6 +156,9 @@ static tt_segment finish(tt_reader *reader, const tt_draft *draft)
                           .drag = said->wind.drag,
                           .drag_because = said->wind.because,
                           .place = tt_keep_place(draft->node)};
+    segment.outline.numbers[1] = draft->outline_to.numbers[0];
+    segment.outline_to.numbers[0] = draft->outline.numbers[0];
+    segment.outline_to.t = segment.outline.kind == TT_OUTLINE_NUMBERS;
     segment.turn_to = said->turn_to.origin ? said->turn_to.is : segment.turn;
     const bool meet = ends_meet(reader, draft);
     something(reader, draft, &segment);

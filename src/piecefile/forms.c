@@ -167,9 +167,16 @@ const char *tt_map_note(const tt_map *of)
         {&tt_limb_map, "Or the list of its rows alone."},
         {&tt_segment_map, "A new segment needs `from`, `to` and `outline`. With the name of a "
                           "segment that a limb made, the entry changes that one."},
-        {&tt_outline_map, "One of `round`, `oval`, `box`, `girth`; or `none`: bare armature."},
-        {&tt_member_map, "A tube or a bar; or `none`."},
-        {&tt_armature_map, "Left out, `loss` and `wall_factor` follow from grade, site and basis."},
+        {&tt_outline_map, "One of `round`, `oval`, `box`, `girth`, `trace`, `numbers`; or `none`: "
+                          "bare armature."},
+        {&tt_numbers_map, "Axes are those of the segment; what lies between two ends is linear. A "
+                          "wall and `surface` do not touch them, and under a `scale` they are "
+                          "refused."},
+        {&tt_member_map, "One of `tube`, `bar`, `box`, `flat`, `pipe`, with `offset` and `through` "
+                         "where they are wanted; or `none`; or `choose`: left to `size`, judged "
+                         "without."},
+        {&tt_armature_map, "Or `choose`: what says nothing of its armature is left to `size`. Left "
+                           "out, `loss` and `wall_factor` follow from grade, site and basis."},
         {&tt_drag_map, "Or `none`: no wind on it."},
         {&tt_lump_map, "It needs a `mass` or a `skin`. Left out, `drag` is that of a body of "
                        "unknown shape in the basis."},

@@ -23,6 +23,7 @@ static const char *const lengths[] = {"mm", "cm", "m", "km", "in", "ft", NULL};
 static const char *const bases[] = {"eu", "us", NULL};
 static const char *const axes[] = {"+x", "-x", "+y", "-y", "+z", "-z", NULL};
 static const char *const nones[] = {"none", NULL};
+static const char *const members[] = {"none", "choose", NULL};
 static const char *const forms[] = {"tube", "bar", NULL};
 static const char *const inspections[] = {"looked at", "penetrant", "radiograph", NULL};
 
@@ -203,8 +204,9 @@ static const tt_key shape[] = {
     {"solid", TT_KEY_FLAG, offsetof(tt_said, solid), .doc = "cast solid", .example = "solid: yes"},
     {"faces", TT_KEY_OWN, offsetof(tt_said, faces), .read = tt_read_faces, FACING,
      .doc = "where its front is", .example = "faces: +x"},
-    {"armature", TT_KEY_OWN, offsetof(tt_said, armature), .read = tt_read_armature, .words = nones,
-     .map = &tt_member_map, .doc = "steel inside", .example = "armature: {tube: [33.7 mm, 4 mm]}"},
+    {"armature", TT_KEY_OWN, offsetof(tt_said, armature), .read = tt_read_armature,
+     .words = members, .map = &tt_member_map, .doc = "steel inside, or none, or choose",
+     .example = "armature: {tube: [33.7 mm, 4 mm]}"},
     {"wind", TT_KEY_OWN, offsetof(tt_said, wind), .read = tt_read_segment_wind, .words = nones,
      .map = &tt_drag_map, .doc = "own drag, or none",
      .example = "wind: {drag: 1.2, because: \"tested\"}"},
@@ -259,21 +261,65 @@ static const tt_key outline[] = {
      .example = "girth: 140 mm"},
     {"depth", TT_KEY_OWN, A_LENGTH, SIZE, .power = 1, .doc = "with girth: front to back",
      .example = "depth: 40 mm"},
-    UNREAD("corner", "rounding of a box"),
-    UNREAD("trace", "a closed polygon"),
-    UNREAD("numbers", "one's own properties"),
+    {"corner", TT_KEY_OWN, A_LENGTH, .least = 0, .most = TT_LONGEST, .power = 1,
+     .doc = "with box: radius of its corners", .example = "corner: 5 mm"},
+    {"trace", TT_KEY_OWN, A_LENGTH, ROOM, .power = 1, .form = TT_FORM_CORNERS | TT_FORM_TABLE,
+     .doc = "a closed polygon of [y, z]; may be concave",
+     .example = "trace: [[-20 mm, -15 mm], [25 mm, -15 mm], [0, 30 mm]]"},
+    {"numbers", TT_KEY_OWN, .map = &tt_numbers_map, .doc = "an engineer's own properties",
+     .example = "numbers: {area: 1800 mm2, iy: 42 cm4, ...}"},
 };
 const tt_map tt_outline_map = {"an outline", COUNTED(outline), NULL};
+
+#define NUMBER(field) offsetof(tt_numbers_draft, field)
+#define AN_AREA .dimension = TT_Q_AREA, .least = 1e-8, .most = 100
+#define A_SECOND_MOMENT .dimension = TT_Q_SECOND_MOMENT, .least = 1e-16, .most = 1e4
+static const tt_key numbers[] = {
+    {"area", TT_KEY_NUMBER, NUMBER(is.area), AN_AREA, .required = true,
+     .doc = "area of the metal, as it is", .example = "area: 1800 mm2"},
+    {"iy", TT_KEY_NUMBER, NUMBER(is.iy), A_SECOND_MOMENT, .required = true,
+     .doc = "second moment about local y: of z^2", .example = "iy: 42 cm4"},
+    {"iz", TT_KEY_NUMBER, NUMBER(is.iz), A_SECOND_MOMENT, .required = true,
+     .doc = "second moment about local z: of y^2", .example = "iz: 58 cm4"},
+    {"iyz", TT_KEY_NUMBER, NUMBER(is.iyz), .dimension = TT_Q_SECOND_MOMENT, .least = -1e4,
+     .most = 1e4, .doc = "product moment, + integral of y z; left out: none",
+     .example = "iyz: -6 cm4"},
+    {"j", TT_KEY_NUMBER, NUMBER(is.j), A_SECOND_MOMENT, .required = true,
+     .doc = "torsion constant of St-Venant", .example = "j: 71 cm4"},
+    {"shear_y", TT_KEY_NUMBER, NUMBER(is.shear_y), AN_AREA,
+     .doc = "shear area for a force along y; left out: no shear strain that way",
+     .example = "shear_y: 900 mm2"},
+    {"shear_z", TT_KEY_NUMBER, NUMBER(is.shear_z), AN_AREA, .doc = "the same along z",
+     .example = "shear_z: 800 mm2"},
+    {"reach_y", TT_KEY_NUMBER, NUMBER(is.reach_y), A_LENGTH, SIZE, .required = true,
+     .doc = "largest |y| of a fibre", .example = "reach_y: 40 mm"},
+    {"reach_z", TT_KEY_NUMBER, NUMBER(is.reach_z), A_LENGTH, SIZE, .required = true,
+     .doc = "largest |z| of a fibre", .example = "reach_z: 35 mm"},
+    {"width_y", TT_KEY_NUMBER, NUMBER(width_y), A_LENGTH, SIZE, .required = true,
+     .doc = "extent along y, for wind and fit", .example = "width_y: 80 mm"},
+    {"width_z", TT_KEY_NUMBER, NUMBER(width_z), A_LENGTH, SIZE, .required = true,
+     .doc = "extent along z", .example = "width_z: 70 mm"},
+};
+const tt_map tt_numbers_map = {"numbers of an outline", COUNTED(numbers), NULL};
 
 static const tt_key member[] = {
     {"tube", TT_KEY_OWN, A_LENGTH, SIZE, .form = TT_FORM_PAIR, .doc = "outside diameter and wall",
      .example = "tube: [33.7 mm, 4 mm]"},
     {"bar", TT_KEY_OWN, A_LENGTH, SIZE, .doc = "diameter", .example = "bar: 10 mm"},
-    UNREAD("box", "a square or rectangular tube"),
-    UNREAD("flat", "a flat bar"),
-    UNREAD("pipe", "a pipe by its size and schedule"),
-    UNREAD("offset", "off the middle of the limb"),
-    UNREAD("through", "one member through these places"),
+    {"box", TT_KEY_OWN, A_LENGTH, SIZE, .form = TT_FORM_TRIPLE,
+     .doc = "a rectangular tube: across, front to back, wall; its corners taken as sharp",
+     .example = "box: [40 mm, 30 mm, 3 mm]"},
+    {"flat", TT_KEY_OWN, A_LENGTH, SIZE, .form = TT_FORM_PAIR,
+     .doc = "a flat bar: across, front to back", .example = "flat: [40 mm, 10 mm]"},
+    {"pipe", TT_KEY_OWN, .form = TT_FORM_WORDS,
+     .doc = "a pipe of the table of stock by its size and schedule",
+     .example = "pipe: 1 1/2 sch 40"},
+    {"offset", TT_KEY_OWN, A_LENGTH, ROOM, .form = TT_FORM_PAIR,
+     .doc = "its middle off the axis of the limb, along local y and z; full size",
+     .example = "offset: [0, -3 mm]"},
+    {"through", TT_KEY_OWN, .form = TT_FORM_ANY,
+     .doc = "of a limb: one member from the first to the last of these places, none elsewhere",
+     .example = "through: [toe, body]"},
 };
 const tt_map tt_member_map = {"an armature", COUNTED(member), NULL};
 

@@ -88,7 +88,7 @@ struct tt_map {
 };
 
 extern const tt_map tt_root_map, tt_scale_map, tt_units_map, tt_material_map, tt_bronze_map,
-    tt_armature_map, tt_limb_map, tt_segment_map, tt_outline_map, tt_member_map, tt_drag_map,
+    tt_armature_map, tt_limb_map, tt_segment_map, tt_outline_map, tt_member_map, tt_numbers_map, tt_drag_map,
     tt_lump_map, tt_stand_map, tt_site_map, tt_wind_map, tt_load_map, tt_combination_map,
     tt_limits_map;
 extern const tt_map tt_rack_map, tt_seam_map, tt_splice_map, tt_splice_weld_map,

@@ -22,7 +22,7 @@ static void wrong_row(tt_reader *reader, const tt_node *row)
 /* The outline in the entries from `first` on: none, a girth, or wide and deep. */
 static tt_outline row_outline(tt_reader *reader, const tt_node *row, size_t first)
 {
-    tt_outline outline = {TT_OUTLINE_NONE, 0, 0};
+    tt_outline outline = tt_outline_of(TT_OUTLINE_NONE, 0, 0);
     if (row->n == first) return outline;
     if (row->n == first + 2) {
         outline.kind = TT_OUTLINE_ELLIPSE;
@@ -32,7 +32,7 @@ static tt_outline row_outline(tt_reader *reader, const tt_node *row, size_t firs
     }
     const double girth = tt_take_number(reader, row->child[first], &tt_row_girth);
     if (!(girth > 0) || !tt_outline_of_girth(girth, 0, &outline))
-        outline = (tt_outline){TT_OUTLINE_ELLIPSE, NAN, NAN};
+        outline = tt_outline_of(TT_OUTLINE_ELLIPSE, NAN, NAN);
     return outline;
 }
 
@@ -47,7 +47,7 @@ static void station_of_old(tt_reader *reader, const tt_node *row, tt_station *ou
         if (made->by_limb) return;
         tt_wrong(reader, TT_D_ROW, row, "give its girth, or wide and deep: [name, 150 mm]",
                  "no limb made `%.60s`, so that it has no outline", out->name);
-        out->outline = (tt_outline){TT_OUTLINE_ELLIPSE, NAN, NAN};
+        out->outline = tt_outline_of(TT_OUTLINE_ELLIPSE, NAN, NAN);
     }
 }
 
@@ -63,7 +63,7 @@ static void station_of_new(tt_reader *reader, const tt_node *row, tt_station *ou
 
 static tt_station read_row(tt_reader *reader, const tt_node *row)
 {
-    tt_station station = {"", TT_NONE, {TT_OUTLINE_NONE, 0, 0}};
+    tt_station station = {"", TT_NONE, tt_outline_of(TT_OUTLINE_NONE, 0, 0)};
     if (row->kind != TT_SEQUENCE || row->n < 1 || row->n > 6 || row->child[0]->kind != TT_SCALAR ||
         !row->child[0]->text[0]) {
         wrong_row(reader, row);
@@ -191,10 +191,12 @@ static void read_limb(tt_reader *reader, const tt_node *node, const tt_key *key)
     const size_t index = reader->piece->limbs.n - 1;
     if (draft.joins && !tt_list_push(&reader->joins, ((tt_joins){index, draft.joins})))
         reader->no_memory = true;
+    const size_t first = reader->drafts.n;
     if (draft.rows)
         read_rows(reader, draft.rows, &draft);
     else
         reader->holes = true;
+    tt_finish_through(reader, first, index);
 }
 
 void tt_read_limbs(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)

@@ -1,36 +1,45 @@
-/* piecefile/members.c - tubes and bars of the armature, m as bought: no scale touches them; grade,
- * loss to rust, factor on the wall. */
+/* piecefile/members.c - members of the armature, m as bought: no scale touches them; where they
+ * run; grade, loss to rust, factor on the wall. */
 #include "piecefile/reader.h"
 
 #include <math.h>
 #include <stdio.h>
+#include <string.h>
 
-static unsigned origin(tt_reader *reader, const tt_node *node)
+/* "tube 33.7 x 4", "pipe 1 1/2 sch 40": the kind and what was written for it. */
+static unsigned origin(tt_reader *reader, const tt_node *kind)
 {
     char words[120];
-    if (node->kind == TT_SEQUENCE && node->n == 2 && node->child[0]->kind == TT_SCALAR &&
-        node->child[1]->kind == TT_SCALAR)
-        snprintf(words, sizeof words, "tube %.40s x %.40s", node->child[0]->text,
-                 node->child[1]->text);
-    else
-        snprintf(words, sizeof words, "bar %.60s", node->kind == TT_SCALAR ? node->text : "");
-    return tt_origin_add(reader, node, words, NULL);
+    int n = snprintf(words, sizeof words, "%.20s %.60s", kind->key,
+                     kind->kind == TT_SCALAR ? kind->text : "");
+    for (size_t i = 0; kind->kind == TT_SEQUENCE && i < kind->n && i < 3 && n > 0; i++) {
+        const tt_node *child = kind->child[i];
+        n += snprintf(words + n, sizeof words - (size_t)n, "%s%.24s", i ? " x " : "",
+                      child->kind == TT_SCALAR ? child->text : "");
+    }
+    return tt_origin_add(reader, kind, words, NULL);
+}
+
+/* The measures of a kind that is written as a list of n; false and told when it is not. */
+static bool measures(tt_reader *reader, const tt_node *node, size_t n, double *out)
+{
+    const tt_key *key = tt_key_named(&tt_member_map, node->key);
+    for (size_t i = 0; i < n; i++) out[i] = NAN;
+    if (node->kind != TT_SEQUENCE || node->n != n) {
+        tt_wrong_shape(reader, node, key);
+        return false;
+    }
+    for (size_t i = 0; i < n; i++) out[i] = tt_take_number(reader, node->child[i], key);
+    return true;
 }
 
 static tt_member tube(tt_reader *reader, const tt_node *node)
 {
-    const tt_key *key = tt_key_named(&tt_member_map, "tube");
-    tt_member member = {.form = TT_MEMBER_TUBE, .od = NAN, .wall = NAN};
-    if (node->kind == TT_SEQUENCE && node->n == 2) {
-        member.od = tt_take_number(reader, node->child[0], key);
-        member.wall = tt_take_number(reader, node->child[1], key);
-        if (member.wall >= member.od / 2)
-            tt_wrong(reader, TT_D_MEMBER, node, "[outside diameter, wall]; what is full is a bar",
-                     "the wall of the tube is not less than half its diameter");
-    } else {
-        tt_wrong_shape(reader, node, key);
-    }
-    return member;
+    double size[2];
+    if (measures(reader, node, 2, size) && size[1] >= size[0] / 2)
+        tt_wrong(reader, TT_D_MEMBER, node, "[outside diameter, wall]; what is full is a bar",
+                 "the wall of the tube is not less than half its diameter");
+    return (tt_member){.form = TT_MEMBER_TUBE, .od = size[0], .wall = size[1]};
 }
 
 static tt_member bar(tt_reader *reader, const tt_node *node)
@@ -39,19 +48,78 @@ static tt_member bar(tt_reader *reader, const tt_node *node)
     return (tt_member){.form = TT_MEMBER_BAR, .od = d, .wall = d / 2};
 }
 
-static void read_map(tt_reader *reader, const tt_node *node, const tt_key *key, tt_member *out)
+static tt_member box(tt_reader *reader, const tt_node *node)
+{
+    double size[3];
+    if (measures(reader, node, 3, size) && size[2] >= fmin(size[0], size[1]) / 2)
+        tt_wrong(reader, TT_D_MEMBER, node, "[across, front to back, wall]; what is full is a flat",
+                 "the wall of the box is not less than half its smaller side");
+    return (tt_member){.form = TT_MEMBER_BOX, .od = size[0], .deep = size[1], .wall = size[2]};
+}
+
+static tt_member flat(tt_reader *reader, const tt_node *node)
+{
+    double size[2];
+    measures(reader, node, 2, size);
+    return (tt_member){
+        .form = TT_MEMBER_FLAT, .od = size[0], .deep = size[1], .wall = fmin(size[0], size[1]) / 2};
+}
+
+/* A row of stock that bears a schedule in its name. */
+static const tt_stock *pipe_named(const char *name)
+{
+    for (size_t i = 0; i < tt_stock_count(); i++) {
+        const tt_stock *stock = tt_stock_at(i);
+        if (strstr(stock->name, " sch ") && strcmp(stock->name, name) == 0) return stock;
+    }
+    return NULL;
+}
+
+static tt_member pipe(tt_reader *reader, const tt_node *node)
+{
+    const char *name = tt_take_text(reader, node, tt_key_named(&tt_member_map, "pipe"));
+    const tt_stock *stock = pipe_named(name);
+    if (stock) return (tt_member){.form = TT_MEMBER_TUBE, .od = stock->od, .wall = stock->wall};
+    tt_near near = tt_near_to(name);
+    for (size_t i = 0; i < tt_stock_count(); i++)
+        if (strstr(tt_stock_at(i)->name, " sch ")) tt_near_try(&near, tt_stock_at(i)->name);
+    if (name[0])
+        tt_wrong(reader, TT_D_PIPE, node,
+                 tt_near_words(&near, "pipe: 1 1/2 sch 40; `tiptoe stock tubes` lists them"),
+                 "no pipe is named `%.40s`", name);
+    return (tt_member){.form = TT_MEMBER_TUBE, .od = NAN, .wall = NAN};
+}
+
+static const struct {
+    const char *key;
+    tt_member (*read)(tt_reader *reader, const tt_node *node);
+} kinds[] = {{"tube", tube}, {"bar", bar}, {"box", box}, {"flat", flat}, {"pipe", pipe}};
+enum { KINDS = sizeof kinds / sizeof *kinds };
+
+static void read_offset(tt_reader *reader, const tt_node *node, tt_said_member *out)
+{
+    out->off = node && measures(reader, node, 2, out->member.off);
+}
+
+static void read_map(tt_reader *reader, const tt_node *node, const tt_key *key, tt_said_member *out)
 {
     const size_t errors = tt_diags_errors(reader->diags);
+    const tt_node *of = NULL;
     tt_walk(reader, node, key->map, NULL);
-    const tt_node *of_tube = tt_tree_find(node, "tube"), *of_bar = tt_tree_find(node, "bar");
-    if (of_tube && of_bar)
-        tt_wrong_key(reader, TT_D_CONTRADICTION, of_bar, "keep one of the two",
-                     "an armature is a tube or a bar");
-    else if (of_tube || of_bar)
-        *out = of_tube ? tube(reader, of_tube) : bar(reader, of_bar);
-    else if (tt_diags_errors(reader->diags) == errors)
-        tt_wrong_shape(reader, node, key);
-    if (of_tube || of_bar) out->origin = origin(reader, of_tube ? of_tube : of_bar);
+    for (size_t i = 0; i < KINDS; i++) {
+        const tt_node *child = tt_tree_find(node, kinds[i].key);
+        if (child && of) {
+            tt_wrong_key(reader, TT_D_CONTRADICTION, child, "keep one of the two",
+                         "an armature is of one kind: a %s or a %s", of->key, child->key);
+        } else if (child) {
+            of = child;
+            out->member = kinds[i].read(reader, child);
+            out->member.origin = origin(reader, child);
+        }
+    }
+    read_offset(reader, tt_tree_find(node, "offset"), out);
+    out->through = tt_tree_find(node, "through");
+    if (!of && tt_diags_errors(reader->diags) == errors) tt_wrong_shape(reader, node, key);
 }
 
 void tt_read_armature(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)
@@ -61,10 +129,9 @@ void tt_read_armature(tt_reader *reader, const tt_node *node, const tt_key *key,
     tt_said_member *said = field;
     *said = (tt_said_member){.said = true, .node = value};
     if (tt_is_word(value, "choose"))
-        tt_wrong(reader, TT_D_KEY_UNREAD, value, "for example: armature: {tube: [33.7 mm, 4 mm]}",
-                 "`choose` is not read by this version");
+        said->member.choose = true;
     else if (value->kind == TT_MAPPING)
-        read_map(reader, value, key, &said->member);
+        read_map(reader, value, key, said);
     else if (!tt_is_word(value, "none"))
         tt_wrong_shape(reader, value, key);
 }
@@ -72,14 +139,10 @@ void tt_read_armature(tt_reader *reader, const tt_node *node, const tt_key *key,
 void tt_read_armature_head(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)
 {
     (void)field;
-    if (tt_is_word(node, "choose")) {
-        tt_wrong(reader, TT_D_KEY_UNREAD, node, "name a grade: armature: {grade: \"1.4462\"}",
-                 "`armature: choose` is not read by this version");
-        reader->grade.said = true;
-        reader->grade.metal = TT_NONE;
-    } else {
+    if (tt_is_word(node, "choose"))
+        reader->choose = true;
+    else
         tt_walk(reader, node, key->map, reader);
-    }
 }
 
 static const tt_metal *steel(const tt_reader *reader)
@@ -139,14 +202,15 @@ static bool has_grade(tt_reader *reader, const tt_draft *draft)
 static void taper(tt_reader *reader, const tt_draft *draft, tt_member *member)
 {
     const tt_said_member *to = &draft->said.armature_to;
-    member->od_to = member->od;
-    member->wall_to = member->wall;
-    if (!to->said) return;
-    if (to->member.form != member->form)
+    const tt_member *last = to->said ? &to->member : member;
+    if (last->form != member->form)
         tt_wrong(reader, TT_D_MEMBER, to->node, "write the same kind at both ends",
                  "the armature of `%.80s` changes its kind on the way", draft->name);
-    member->od_to = to->member.od;
-    member->wall_to = to->member.wall;
+    member->od_to = last->od;
+    member->wall_to = last->wall;
+    member->deep_to = last->deep;
+    for (int i = 0; i < 2; i++)
+        member->off_to[i] = to->said && to->off ? to->member.off[i] : member->off[i];
 }
 
 static void check_loss(tt_reader *reader, const tt_draft *draft, const tt_member *member)
@@ -164,6 +228,10 @@ tt_member tt_finish_member(tt_reader *reader, const tt_draft *draft)
     if (draft->said.armature_to.said && member.form == TT_MEMBER_NONE)
         tt_wrong(reader, TT_D_CONTRADICTION, draft->said.armature_to.node,
                  "give `armature` as well", "`armature_to` without `armature`");
+    if (draft->said.armature.through && draft->limb == TT_NONE)
+        tt_wrong_key(reader, TT_D_THROUGH, draft->said.armature.through, "write it in a limb",
+                     "`through` names places of a limb, and `%.80s` is in none", draft->name);
+    if (!draft->said.armature.said) member.choose = reader->choose;
     member.metal = TT_NONE;
     if (member.form == TT_MEMBER_NONE || !has_grade(reader, draft)) return member;
     finish_loss(reader);
@@ -171,7 +239,53 @@ tt_member tt_finish_member(tt_reader *reader, const tt_draft *draft)
     taper(reader, draft, &member);
     member.metal = reader->grade.metal;
     member.loss = reader->loss.is;
-    member.wall_factor = member.form == TT_MEMBER_TUBE ? reader->wall_factor.is : 1.0;
+    const bool hollow = member.form == TT_MEMBER_TUBE || member.form == TT_MEMBER_BOX;
+    member.wall_factor = hollow ? reader->wall_factor.is : 1.0;
     check_loss(reader, draft, &member);
     return member;
+}
+
+/* ---- through ---- */
+
+/* Which of a limb's places from draft `first` on the scalar names: 0 for the first draft's `from`;
+ * TT_NONE and told when it is none of them. */
+static size_t station(tt_reader *reader, const tt_node *node, size_t first)
+{
+    const size_t place = tt_place_named(reader, node);
+    if (place == TT_NONE) return TT_NONE;
+    if (reader->drafts.at[first].from == place) return 0;
+    for (size_t i = first; i < reader->drafts.n; i++)
+        if (reader->drafts.at[i].to == place) return i - first + 1;
+    tt_wrong(reader, TT_D_THROUGH, node, "name places of this limb",
+             "`%.60s` is no place of this limb", node->text);
+    return TT_NONE;
+}
+
+void tt_finish_through(tt_reader *reader, size_t first, size_t limb)
+{
+    if (first >= reader->drafts.n) return;
+    const tt_node *through = reader->drafts.at[first].said.armature.through;
+    size_t from = TT_NONE, to = TT_NONE;
+    if (!through) return;
+    if (through->kind != TT_SEQUENCE || through->n < 2) {
+        tt_wrong_shape(reader, through, tt_key_named(&tt_member_map, "through"));
+        return;
+    }
+    for (size_t i = 0; i < through->n; i++) {
+        const size_t at = station(reader, through->child[i], first);
+        if (at == TT_NONE) return;
+        if (i > 0 && at <= to)
+            tt_wrong(reader, TT_D_THROUGH, through->child[i], "in the order of the limb's rows",
+                     "`%.60s` does not come after the place before it", through->child[i]->text);
+        if (i == 0) from = at;
+        to = at;
+    }
+    for (size_t i = first; i < reader->drafts.n; i++) {
+        tt_said_member *said = &reader->drafts.at[i].said.armature;
+        const bool in = i - first >= from && i - first < to;
+        if (in)
+            said->member.run = limb + 1;
+        else
+            *said = (tt_said_member){.said = true};
+    }
 }

@@ -49,21 +49,27 @@ static bool ask(tt_reader *reader, const tt_node *node, tt_gathered *all)
     return false;
 }
 
-tt_node *tt_neighbour_table(tt_reader *reader, const tt_node *node)
+const char *tt_neighbour_text(tt_reader *reader, const tt_node *node, size_t *length)
 {
     tt_gathered all = {0};
-    tt_node *root = NULL;
     const bool there = ask(reader, node, &all);
     const char *text = tt_pool_copy(&reader->trees, tt_text_of(&all.text), all.text.n);
-    if (all.text.failed || !text) {
-        reader->no_memory = true;
-    } else if (there) {
-        tt_diags_about(reader->diags, node->text, text, all.text.n);
-        if (tt_table_read(text, all.text.n, &reader->trees, reader->diags, &root) == TT_E_NOMEM)
-            reader->no_memory = true;
-        tt_diags_about(reader->diags, reader->file, reader->text, reader->length);
-    }
+    if (all.text.failed || !text) reader->no_memory = true;
+    *length = all.text.n;
     tt_text_clear(&all.text);
+    return there && !reader->no_memory ? text : NULL;
+}
+
+tt_node *tt_neighbour_table(tt_reader *reader, const tt_node *node)
+{
+    tt_node *root = NULL;
+    size_t length;
+    const char *text = tt_neighbour_text(reader, node, &length);
+    if (!text) return NULL;
+    tt_diags_about(reader->diags, node->text, text, length);
+    if (tt_table_read(text, length, &reader->trees, reader->diags, &root) == TT_E_NOMEM)
+        reader->no_memory = true;
+    tt_diags_about(reader->diags, reader->file, reader->text, reader->length);
     if (root && !tt_list_push(&reader->sets, ((tt_set_entry){text, root, node->text})))
         reader->no_memory = true;
     return root;

@@ -23,7 +23,8 @@ typedef struct {
 typedef struct {
     bool said;
     tt_member member;
-    const tt_node *node;
+    bool off; /* its offset was said */
+    const tt_node *node, *through;
 } tt_said_member;
 typedef struct {
     bool said;
@@ -61,6 +62,11 @@ typedef struct {
     tt_site site; /* first */
     tt_answer indoors, open_to_public;
 } tt_site_draft;
+
+typedef struct {
+    tt_numbers is;
+    double width_y, width_z;
+} tt_numbers_draft;
 
 /** A segment of a limb or of the long form, before the piece's defaults are laid under it. */
 typedef struct {
@@ -125,6 +131,7 @@ struct tt_reader {
     tt_vec3 faces;
     tt_bronze_draft bronze;
     tt_said_metal grade;
+    bool choose; /* `armature: choose`: whatever says nothing of its armature leaves it to `size` */
     tt_given loss, wall_factor;
     int form; /* of the armature that `size` looks for */
     tt_answer sealed;
@@ -216,6 +223,9 @@ bool tt_is_word(const tt_node *node, const char *word);
  *  told when there is none. */
 tt_node *tt_neighbour_table(tt_reader *reader, const tt_node *node);
 
+/** Its text alone, in reader->trees, or NULL, which has been told. */
+const char *tt_neighbour_text(tt_reader *reader, const tt_node *node, size_t *length);
+
 /* ---- walk.c: maps by their table ------------------------------------------------------------- */
 
 /** Reads a map: unknown and unread keys are told, the others read in the order of the table, where
@@ -241,6 +251,9 @@ size_t tt_metal_use(tt_reader *reader, const tt_node *node, const char *name, tt
 
 /** False when it could not be read (and told). */
 bool tt_take_outline(tt_reader *reader, const tt_node *node, tt_outline *out);
+bool tt_take_trace(tt_reader *reader, const tt_node *node, tt_outline *out);
+/** Of a trace, or a box with rounded corners, the polygon from end to end, in the piece's pool. */
+void tt_finish_trace(tt_reader *reader, const tt_draft *draft, tt_segment *segment);
 /** Lays what is said more closely over what is said at large. */
 void tt_said_over(tt_said *under, const tt_said *over);
 /** Rules over what is said in one map: reasons due, a wall of what is solid. */
@@ -248,6 +261,8 @@ void tt_check_said(tt_reader *reader, const tt_node *node, const tt_said *said);
 /** Drafts to segments, with the defaults. */
 void tt_finish_segments(tt_reader *reader);
 void tt_finish_joins(tt_reader *reader);
+/** `through` in the armature of a limb: which of its drafts, from `first` on, the member is in. */
+void tt_finish_through(tt_reader *reader, size_t first, size_t limb);
 /** What is said of the armature, with grade, loss and wall factor. */
 tt_member tt_finish_member(tt_reader *reader, const tt_draft *draft);
 

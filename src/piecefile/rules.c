@@ -64,7 +64,7 @@ static void axes(tt_reader *reader)
         const tt_segment *s = &piece->segments.at[i];
         const bool round = fabs(s->outline.wide - s->outline.deep) < TT_SHORTEST &&
                            fabs(s->outline_to.wide - s->outline_to.deep) < TT_SHORTEST &&
-                           s->outline.kind != TT_OUTLINE_BOX;
+                           s->outline.kind == TT_OUTLINE_ELLIPSE;
         if (s->outline.kind == TT_OUTLINE_NONE || round) continue;
         if (!(tt_segment_length(piece, s) > TT_SHORTEST)) continue;
         if (tt_segment_axes_margin(piece, s) < AXES_SLACK)

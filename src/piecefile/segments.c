@@ -29,6 +29,9 @@ static void change(tt_reader *reader, const tt_node *node, const tt_draft *draft
     if (target->changed || target->limb == TT_NONE)
         tt_wrong(reader, TT_D_NAME_TWICE, name, "write all that is said of it into one entry",
                  "there is an entry for `%.80s` already", draft->name);
+    if (draft->said.armature.through)
+        tt_wrong_key(reader, TT_D_THROUGH, draft->said.armature.through, "write it in the limb",
+                     "`through` is said of a whole limb");
     target->changed = true;
     tt_said_over(&target->said, &draft->said);
 }

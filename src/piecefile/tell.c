@@ -117,8 +117,8 @@ static unsigned told_before(const tt_reader *reader, const char *key, const char
 {
     for (size_t i = 1; i < reader->piece->origins.n; i++) {
         const tt_origin *from = &reader->piece->origins.at[i];
-        if (from->kind == TT_ORIGIN_DEFAULT && from->key && from->written && strcmp(from->key, key) == 0 &&
-            strcmp(from->written, written) == 0) {
+        if (from->kind == TT_ORIGIN_DEFAULT && from->key && from->written &&
+            strcmp(from->key, key) == 0 && strcmp(from->written, written) == 0) {
             return (unsigned)i;
         }
     }

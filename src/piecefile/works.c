@@ -179,11 +179,10 @@ void tt_read_attach(tt_reader *reader, const tt_node *node, const tt_key *key, v
 static double width_at(const tt_piece *piece, const tt_hole *hole)
 {
     const tt_segment *segment = &piece->segments.at[hole->segment];
-    if (hole->in_armature)
-        return segment->armature.form == TT_MEMBER_NONE ? 0
-                                                        : tt_member_od(&segment->armature, hole->x);
-    if (segment->alloy == TT_NONE) return 0;
-    const tt_outline outline = tt_segment_outline(segment, hole->x);
+    if (hole->in_armature ? segment->armature.form == TT_MEMBER_NONE : segment->alloy == TT_NONE)
+        return 0;
+    const tt_outline outline = hole->in_armature ? tt_member_outline(&segment->armature, hole->x)
+                                                 : tt_segment_outline(segment, hole->x);
     return outline.wide < outline.deep ? outline.wide : outline.deep;
 }
 

@@ -64,6 +64,27 @@ cJSON *tt_record_balance(tt_record *r)
     return balance;
 }
 
+/* Null where there is no shear strain that way. */
+static void shear_area(tt_record *r, cJSON *row, const char *key, double shear, double area)
+{
+    if (shear >= TT_NO_SHEAR_STRAIN * area && area > 0.0)
+        tt_put(r, row, key, tt_make_null(r));
+    else
+        tt_put_number(r, row, key, shear);
+}
+
+static const char *outline_word(const tt_outline *outline)
+{
+    static const char *const words[] = {"none", "ellipse", "box", "trace", "numbers"};
+    return outline->corner > 0.0 ? words[TT_OUTLINE_BOX] : words[outline->kind];
+}
+
+static const char *member_word(const tt_member *member)
+{
+    static const char *const words[] = {"none", "tube", "bar", "box", "flat"};
+    return member->choose ? "choose" : words[member->form];
+}
+
 static void properties(tt_record *r, cJSON *row, const char *key, const tt_section *section)
 {
     cJSON *part_of_cut = tt_put(r, row, key, tt_make_object(r));
@@ -72,6 +93,10 @@ static void properties(tt_record *r, cJSON *row, const char *key, const tt_secti
     tt_put_number(r, part_of_cut, "iz_m4", section->iz);
     tt_put_number(r, part_of_cut, "iyz_m4", section->iyz);
     tt_put_number(r, part_of_cut, "j_m4", section->j);
+    shear_area(r, part_of_cut, "shear_y_m2", section->shear_y, section->area);
+    shear_area(r, part_of_cut, "shear_z_m2", section->shear_z, section->area);
+    tt_put(r, part_of_cut, "at_m",
+           tt_make_numbers(r, (const double[]){section->at_y, section->at_z}, 2));
 }
 
 cJSON *tt_record_sections(tt_record *r)
@@ -83,6 +108,9 @@ cJSON *tt_record_sections(tt_record *r)
         tt_put_place(r, row, cut->segment, cut->x);
         tt_put_vec3(r, row, "local_y", cut->axes.y);
         tt_put_vec3(r, row, "local_z", cut->axes.z);
+        const tt_segment *segment = &r->a->piece->segments.at[cut->segment];
+        tt_put_text(r, row, "outline", outline_word(&segment->outline));
+        tt_put_text(r, row, "member", member_word(&segment->armature));
         properties(r, row, "bronze", &cut->bronze);
         properties(r, row, "armature", &cut->armature);
         tt_put_number(r, row, "bore_m", cut->bore);

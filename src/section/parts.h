@@ -1,7 +1,21 @@
-/* section/parts.h - inside the module: the number its circles share. */
+/* section/parts.h - inside the module: the number its circles share, and sections of a trace. */
 #ifndef TT_SECTION_PARTS_H
 #define TT_SECTION_PARTS_H
 
+#include "section/section.h"
+
 static const double PI = 3.14159265358979323846;
+
+tt_section tt_trace_solid(const tt_outline *outline);
+/** A wall that closes it everywhere gives the solid. */
+tt_section tt_trace_shell(const tt_outline *outline, double wall);
+
+/** Of a thin closed wall along a polygon: shear areas over area, with the product that ties the two
+ *  directions together where the axes are no principal ones, and the largest shear flow of a unit
+ * force along y, z, 1/m. By the energy of the shear flow that turns nothing. */
+typedef struct {
+    double y, z, yz, flow[2];
+} tt_closed_flow;
+tt_closed_flow tt_shear_of_closed(const tt_vec2 *corners, size_t n);
 
 #endif

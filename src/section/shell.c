@@ -119,7 +119,9 @@ static tt_section shell_box(double wide, double deep, double wall, const tt_sect
 
 static tt_section shell_of(const tt_outline *outline, double wall, double nu, bool stiffness)
 {
+    if (outline->kind == TT_OUTLINE_NUMBERS) return tt_section_solid(outline, nu);
     if (outline->kind == TT_OUTLINE_NONE || !(wall > 0.0)) return (tt_section){0};
+    if (outline->kind == TT_OUTLINE_TRACE) return tt_trace_shell(outline, wall);
     const tt_section solid = tt_section_solid(outline, nu);
     if (wall >= tt_outline_closing_wall(outline)) return solid;
     if (is_circle(outline)) return tt_section_tube(outline->wide, wall, nu);
@@ -141,7 +143,7 @@ tt_section tt_section_shell(const tt_outline *outline, double wall, double nu)
 tt_section tt_section_shell_for_stress(const tt_outline *outline, double wall)
 {
     tt_section section = shell_of(outline, wall, 0.0, false);
-    section.shear_y = section.shear_z = 0.0;
+    section.shear_y = section.shear_z = section.shear_yz = 0.0;
     return section;
 }
 

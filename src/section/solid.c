@@ -73,6 +73,36 @@ static tt_section solid_box(double wide, double deep)
     };
 }
 
+static double between(double a, double b, double t)
+{
+    return a + t * (b - a);
+}
+
+/* Shear stress from numbers alone, on the safe side (assumptions): torsion T 2 c / J with the
+ * smaller reach c, which no bar and no thin tube exceeds (a round bar has T c / J); shear force
+ * 1.5 V / A_s (bars and tubes: 1.06 to 1.25), without a shear area 2 V / A (a thin tube). */
+static tt_section of_numbers(const tt_outline *outline)
+{
+    const tt_numbers *a = outline->numbers[0], *b = outline->numbers[1];
+    const double t = outline->t;
+    tt_section s = {.area = between(a->area, b->area, t),
+                    .iy = between(a->iy, b->iy, t),
+                    .iz = between(a->iz, b->iz, t),
+                    .iyz = between(a->iyz, b->iyz, t),
+                    .j = between(a->j, b->j, t),
+                    .shear_y = between(a->shear_y, b->shear_y, t),
+                    .shear_z = between(a->shear_z, b->shear_z, t),
+                    .reach_y = between(a->reach_y, b->reach_y, t),
+                    .reach_z = between(a->reach_z, b->reach_z, t)};
+    s.torsion_modulus = s.j / (2.0 * fmin(s.reach_y, s.reach_z));
+    s.peak_shear_y = s.shear_y > 0.0 ? 1.5 / s.shear_y : 2.0 / s.area;
+    s.peak_shear_z = s.shear_z > 0.0 ? 1.5 / s.shear_z : 2.0 / s.area;
+    /* No shear strain: so stiff that it cannot be seen beside the bending. */
+    if (s.shear_y <= 0.0) s.shear_y = TT_NO_SHEAR_STRAIN * s.area;
+    if (s.shear_z <= 0.0) s.shear_z = TT_NO_SHEAR_STRAIN * s.area;
+    return s;
+}
+
 tt_section tt_section_solid(const tt_outline *outline, double nu)
 {
     switch (outline->kind) {
@@ -82,6 +112,10 @@ tt_section tt_section_solid(const tt_outline *outline, double nu)
         return solid_ellipse(outline->wide, outline->deep, nu);
     case TT_OUTLINE_BOX:
         return solid_box(outline->wide, outline->deep);
+    case TT_OUTLINE_TRACE:
+        return tt_trace_solid(outline);
+    case TT_OUTLINE_NUMBERS:
+        return of_numbers(outline);
     }
     return (tt_section){0};
 }

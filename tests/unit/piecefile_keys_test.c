@@ -12,7 +12,7 @@ static const tt_map *const maps[] = {
     &tt_splice_lug_map,  &tt_tie_map,         &tt_tie_weld_map,      &tt_hole_map,
     &tt_base_map,        &tt_plate_map,       &tt_anchors_map,       &tt_tested_map,
     &tt_concrete_map,    &tt_pedestal_map,    &tt_footing_map,       &tt_soil_map,
-    &tt_weighing_map,    &tt_hang_map};
+    &tt_weighing_map,    &tt_hang_map,        &tt_numbers_map};
 enum { MAPS = sizeof maps / sizeof *maps };
 
 static bool begins_with(const char *text, const char *start)

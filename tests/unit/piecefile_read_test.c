@@ -62,18 +62,18 @@ static void head(void **state)
 static void places(void **state)
 {
     (void)state;
-    assert_int_equal(every->points.n, 14);
+    assert_int_equal(every->points.n, 20);
     near3(tt_test_place(every, "toe"), 0, 0, 0);
     near3(tt_test_place(every, "hock"), -0.015, 0.06, 0.618);
     near3(tt_test_place(every, "beak"), 0.42, 0.06, 1.599);
     near3(tt_test_place(every, "fork"), -0.6, 0, 0);
-    assert_int_equal(every->limbs.n, 5);
+    assert_int_equal(every->limbs.n, 6);
     assert_string_equal(every->limbs.at[1].name, "neck");
     assert_int_equal(every->limbs.at[1].first, 2);
     assert_int_equal(every->limbs.at[1].count, 2);
     assert_int_equal(every->limbs.at[1].joins, TT_NONE);
     assert_int_equal(every->limbs.at[4].joins, tt_piece_point(every, "toe"));
-    assert_int_equal(every->arms.n, 3); /* two of `rigid`, one of `joins` */
+    assert_int_equal(every->arms.n, 4); /* two of `rigid`, two of `joins` */
     assert_int_equal(every->arms.at[2].a, tt_piece_point(every, "toe"));
     assert_int_equal(every->arms.at[2].b, tt_piece_point(every, "fork"));
 }

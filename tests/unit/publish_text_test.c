@@ -254,8 +254,8 @@ static void fill(fixture *f)
     steel.fact[TT_P_YOUNG_LOW] = (tt_fact){200e9, own, true};
     assert_true(tt_list_push(&p->metals, bronze) && tt_list_push(&p->metals, steel));
     tt_segment *s = p->segments.at;
-    s[0].outline = (tt_outline){TT_OUTLINE_ELLIPSE, 0.06, 0.056};
-    s[0].outline_to = (tt_outline){TT_OUTLINE_ELLIPSE, 0.066, 0.06};
+    s[0].outline = tt_outline_of(TT_OUTLINE_ELLIPSE, 0.06, 0.056);
+    s[0].outline_to = tt_outline_of(TT_OUTLINE_ELLIPSE, 0.066, 0.06);
     s[0].wall = s[0].wall_to = (tt_given){.is = 0.005, .low = 0.004, .high = 0.007};
     s[0].surface = (tt_given){.is = 1.15, .low = 1.15, .high = 1.15};
     s[0].extra = (tt_given){.is = 0.1, .low = 0.1, .high = 0.1};

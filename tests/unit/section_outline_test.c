@@ -23,19 +23,19 @@ static void perimeter_of_ellipse(void **state)
     (void)state;
     const double wide[] = {0.10, 0.100001, 0.12, 0.2, 0.5, 1.0, 0.03, 0.01};
     for (size_t i = 0; i < sizeof wide / sizeof *wide; i++) {
-        const tt_outline outline = {TT_OUTLINE_ELLIPSE, wide[i], 0.1};
+        const tt_outline outline = tt_outline_of(TT_OUTLINE_ELLIPSE, wide[i], 0.1);
         assert_close(tt_outline_perimeter(&outline), perimeter_by_points(wide[i], 0.1), 1e-13);
     }
-    const tt_outline flat = {TT_OUTLINE_ELLIPSE, 1.0, 1e-9};
+    const tt_outline flat = tt_outline_of(TT_OUTLINE_ELLIPSE, 1.0, 1e-9);
     assert_close(tt_outline_perimeter(&flat), 2.0, 1e-12);
 }
 
 static void areas_and_lengths(void **state)
 {
     (void)state;
-    const tt_outline none = {TT_OUTLINE_NONE, 0.0, 0.0};
-    const tt_outline oval = {TT_OUTLINE_ELLIPSE, 0.4, 0.2};
-    const tt_outline box = {TT_OUTLINE_BOX, 0.4, 0.2};
+    const tt_outline none = tt_outline_of(TT_OUTLINE_NONE, 0.0, 0.0);
+    const tt_outline oval = tt_outline_of(TT_OUTLINE_ELLIPSE, 0.4, 0.2);
+    const tt_outline box = tt_outline_of(TT_OUTLINE_BOX, 0.4, 0.2);
     assert_near(tt_outline_area(&none), 0.0, 0.0);
     assert_near(tt_outline_perimeter(&none), 0.0, 0.0);
     assert_near(tt_outline_width(&none, 1.0, 0.0), 0.0, 0.0);
@@ -51,8 +51,8 @@ static void turned_widths(void **state)
     (void)state;
     for (int degrees = 0; degrees < 360; degrees += 15) {
         const double uy = cos(degrees * PI / 180.0), uz = sin(degrees * PI / 180.0);
-        const tt_outline oval = {TT_OUTLINE_ELLIPSE, 0.4, 0.1};
-        const tt_outline box = {TT_OUTLINE_BOX, 0.4, 0.1};
+        const tt_outline oval = tt_outline_of(TT_OUTLINE_ELLIPSE, 0.4, 0.1);
+        const tt_outline box = tt_outline_of(TT_OUTLINE_BOX, 0.4, 0.1);
         double farthest = 0.0, corner = 0.0;
         for (int i = 0; i < 20000; i++) {
             const double u = 2.0 * PI * i / 20000;
@@ -72,7 +72,7 @@ static void girth_there_and_back(void **state)
     const double wide[] = {0.004, 0.02, 0.0999, 0.1, 0.1001, 0.13, 0.4, 1.0, 3.0};
     for (size_t i = 0; i < sizeof wide / sizeof *wide; i++) {
         const double girth = perimeter_by_points(wide[i], 0.1);
-        tt_outline found = {TT_OUTLINE_NONE, 0.0, 0.0};
+        tt_outline found = tt_outline_of(TT_OUTLINE_NONE, 0.0, 0.0);
         assert_true(tt_outline_of_girth(girth, 0.1, &found));
         assert_int_equal(found.kind, TT_OUTLINE_ELLIPSE);
         assert_near(found.deep, 0.1, 0.0);
@@ -84,7 +84,7 @@ static void girth_there_and_back(void **state)
 static void girth_of_a_circle_and_of_nothing(void **state)
 {
     (void)state;
-    tt_outline found = {TT_OUTLINE_NONE, 0.0, 0.0};
+    tt_outline found = tt_outline_of(TT_OUTLINE_NONE, 0.0, 0.0);
     assert_true(tt_outline_of_girth(PI, 0.0, &found));
     assert_near(found.wide, 1.0, 1e-15);
     assert_true(found.wide == found.deep);
@@ -98,8 +98,9 @@ static void girth_of_a_circle_and_of_nothing(void **state)
 static void between_two(void **state)
 {
     (void)state;
-    const tt_outline a = {TT_OUTLINE_BOX, 0.4, 0.1}, b = {TT_OUTLINE_BOX, 0.2, 0.3};
-    const tt_outline none = {TT_OUTLINE_NONE, 0.0, 0.0};
+    const tt_outline a = tt_outline_of(TT_OUTLINE_BOX, 0.4, 0.1),
+                     b = tt_outline_of(TT_OUTLINE_BOX, 0.2, 0.3);
+    const tt_outline none = tt_outline_of(TT_OUTLINE_NONE, 0.0, 0.0);
     const tt_outline mid = tt_outline_between(&a, &b, 0.25);
     assert_int_equal(mid.kind, TT_OUTLINE_BOX);
     assert_near(mid.wide, 0.35, 1e-15);
@@ -134,7 +135,7 @@ static void bore_is_the_largest_circle(void **state)
 {
     (void)state;
     const double walls[] = {0.005, 0.02, 0.035}; /* radius of curvature at the end: 0.025 */
-    const tt_outline oval = {TT_OUTLINE_ELLIPSE, 0.2, 0.1};
+    const tt_outline oval = tt_outline_of(TT_OUTLINE_ELLIPSE, 0.2, 0.1);
     for (size_t i = 0; i < sizeof walls / sizeof *walls; i++) {
         const double bore = tt_outline_bore(&oval, walls[i]);
         assert_near(nearest_of_circle(0.1, 0.05, 0.0, 0.5 * bore), walls[i], 1e-5);
@@ -143,7 +144,7 @@ static void bore_is_the_largest_circle(void **state)
             assert_true(least < walls[i] - 0.0004);
         }
     }
-    const tt_outline box = {TT_OUTLINE_BOX, 0.2, 0.1};
+    const tt_outline box = tt_outline_of(TT_OUTLINE_BOX, 0.2, 0.1);
     assert_near(tt_outline_bore(&box, 0.01), 0.08, 1e-15);
     assert_near(tt_outline_closing_wall(&box), 0.05, 1e-15);
     assert_near(tt_outline_bore(&box, 0.05), 0.0, 0.0);

@@ -44,8 +44,8 @@ static tt_section section_of(const test_case *c)
         return tt_section_tube(metres(c, "od"), metres(c, "wall"), nu);
     }
     const bool box = strstr(c->solve, "box");
-    const tt_outline outline = {box ? TT_OUTLINE_BOX : TT_OUTLINE_ELLIPSE, metres(c, "wide"),
-                                metres(c, "deep")};
+    const tt_outline outline = tt_outline_of(box ? TT_OUTLINE_BOX : TT_OUTLINE_ELLIPSE,
+                                             metres(c, "wide"), metres(c, "deep"));
     if (strncmp(c->solve, "solid", 5) == 0) return tt_section_solid(&outline, nu);
     assert_int_equal(strncmp(c->solve, "shell", 5), 0);
     return tt_section_shell(&outline, metres(c, "wall"), nu);

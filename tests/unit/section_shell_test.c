@@ -131,7 +131,7 @@ static double beyond_normal(double a, double b, double x)
 
 static void check_shell(double a, double b, double wall)
 {
-    const tt_outline outline = {TT_OUTLINE_ELLIPSE, 2.0 * a, 2.0 * b};
+    const tt_outline outline = tt_outline_of(TT_OUTLINE_ELLIPSE, 2.0 * a, 2.0 * b);
     const tt_section s = tt_section_shell(&outline, wall, 0.3);
     const tt_section solid = tt_section_solid(&outline, 0.3);
     const hole in = hole_of(a, b, wall);
@@ -188,7 +188,7 @@ static void untrimmed_area_is_that_of_steiner(void **state)
     (void)state;
     const double wide[] = {0.101, 0.15, 0.3, 0.6, 1.0}, deep = 0.1;
     for (size_t i = 0; i < sizeof wide / sizeof *wide; i++) {
-        const tt_outline outline = {TT_OUTLINE_ELLIPSE, wide[i], deep};
+        const tt_outline outline = tt_outline_of(TT_OUTLINE_ELLIPSE, wide[i], deep);
         const double round = 0.5 * deep * deep / wide[i];
         for (int k = 1; k <= 4; k++) {
             const double wall = 0.249 * k * round;
@@ -206,7 +206,7 @@ static void untrimmed_area_is_that_of_steiner(void **state)
 static void thin_walls(void **state)
 {
     (void)state;
-    const tt_outline outlines[] = {{TT_OUTLINE_ELLIPSE, 0.3, 0.1}, {TT_OUTLINE_BOX, 0.3, 0.1}};
+    const tt_outline outlines[] = {tt_outline_of(TT_OUTLINE_ELLIPSE, 0.3, 0.1), tt_outline_of(TT_OUTLINE_BOX, 0.3, 0.1)};
     for (int i = 0; i < 2; i++) {
         const tt_section s = tt_section_shell(&outlines[i], 1e-9, 0.3);
         const double length = tt_outline_perimeter(&outlines[i]);
@@ -215,7 +215,7 @@ static void thin_walls(void **state)
         assert_close(s.j, 4.0 * area * area * 1e-9 / length, 1e-6);
         assert_close(s.torsion_modulus, 2.0 * area * 1e-9, 1e-6);
     }
-    const tt_outline none = {TT_OUTLINE_NONE, 0.0, 0.0};
+    const tt_outline none = tt_outline_of(TT_OUTLINE_NONE, 0.0, 0.0);
     assert_near(tt_section_shell(&none, 0.01, 0.3).area, 0.0, 0.0);
     assert_near(tt_section_solid(&none, 0.3).area, 0.0, 0.0);
     assert_near(tt_section_shell(&outlines[0], 0.0, 0.3).area, 0.0, 0.0);
@@ -224,10 +224,10 @@ static void thin_walls(void **state)
 static void closing_wall_gives_the_solid(void **state)
 {
     (void)state;
-    const tt_outline ovals[] = {{TT_OUTLINE_ELLIPSE, 0.101, 0.1},
-                                {TT_OUTLINE_ELLIPSE, 0.3, 0.1},
-                                {TT_OUTLINE_ELLIPSE, 0.1, 1.0},
-                                {TT_OUTLINE_ELLIPSE, 0.1, 0.1}};
+    const tt_outline ovals[] = {tt_outline_of(TT_OUTLINE_ELLIPSE, 0.101, 0.1),
+                                tt_outline_of(TT_OUTLINE_ELLIPSE, 0.3, 0.1),
+                                tt_outline_of(TT_OUTLINE_ELLIPSE, 0.1, 1.0),
+                                tt_outline_of(TT_OUTLINE_ELLIPSE, 0.1, 0.1)};
     for (int i = 0; i < 4; i++) {
         const tt_section solid = tt_section_solid(&ovals[i], 0.34);
         const tt_section closed = tt_section_shell(&ovals[i], 0.05, 0.34);
@@ -246,8 +246,8 @@ static void closing_wall_gives_the_solid(void **state)
 static void equal_widths_are_a_tube(void **state)
 {
     (void)state;
-    const tt_outline round = {TT_OUTLINE_ELLIPSE, 0.1, 0.1};
-    const tt_outline oval = {TT_OUTLINE_ELLIPSE, 0.1, 0.1 * (1.0 + 1e-7)};
+    const tt_outline round = tt_outline_of(TT_OUTLINE_ELLIPSE, 0.1, 0.1);
+    const tt_outline oval = tt_outline_of(TT_OUTLINE_ELLIPSE, 0.1, 0.1 * (1.0 + 1e-7));
     const tt_section tube = tt_section_tube(0.1, 0.01, 0.34);
     const tt_section shell = tt_section_shell(&round, 0.01, 0.34);
     const tt_section near = tt_section_shell(&oval, 0.01, 0.34);
@@ -293,7 +293,8 @@ static void wide_and_deep_change_places(void **state)
     (void)state;
     const tt_outline_kind kinds[] = {TT_OUTLINE_ELLIPSE, TT_OUTLINE_BOX};
     for (int i = 0; i < 2; i++) {
-        const tt_outline lying = {kinds[i], 0.3, 0.1}, standing = {kinds[i], 0.1, 0.3};
+        const tt_outline lying = tt_outline_of(kinds[i], 0.3, 0.1),
+                         standing = tt_outline_of(kinds[i], 0.1, 0.3);
         const tt_section s = tt_section_solid(&lying, 0.3), t = tt_section_solid(&standing, 0.3);
         check_swapped(&s, &t);
         for (int k = 1; k < 5; k++) {
@@ -307,7 +308,7 @@ static void wide_and_deep_change_places(void **state)
 static void hollow_box(void **state)
 {
     (void)state;
-    const tt_outline box = {TT_OUTLINE_BOX, 0.2, 0.12};
+    const tt_outline box = tt_outline_of(TT_OUTLINE_BOX, 0.2, 0.12);
     const tt_section s = tt_section_shell(&box, 0.02, 0.3);
     /* outside 200 x 120 less inside 160 x 80, mm */
     assert_close(s.area, 0.2 * 0.12 - 0.16 * 0.08, 1e-14);

@@ -18,7 +18,7 @@ static double sigma(const tt_section *s, const tt_forces *f, double y, double z)
 static void round_an_ellipse(void **state)
 {
     (void)state;
-    const tt_outline oval = {TT_OUTLINE_ELLIPSE, 0.16, 0.1};
+    const tt_outline oval = tt_outline_of(TT_OUTLINE_ELLIPSE, 0.16, 0.1);
     const tt_section s = tt_section_shell(&oval, 0.008, 0.34);
     const tt_stress stress = tt_section_stress(&s, &FORCES);
     double worst = 0.0;
@@ -37,7 +37,7 @@ static void round_an_ellipse(void **state)
 static void corners_of_a_box(void **state)
 {
     (void)state;
-    const tt_outline box = {TT_OUTLINE_BOX, 0.06, 0.04};
+    const tt_outline box = tt_outline_of(TT_OUTLINE_BOX, 0.06, 0.04);
     const tt_section s = tt_section_solid(&box, 0.34);
     const tt_stress stress = tt_section_stress(&s, &FORCES);
     assert_close(stress.normal, (5.0 + 56.25 + 16.0 + 2.0 / 3.0) * 1e6, 1e-12);

@@ -44,7 +44,7 @@ static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *ou
     const tt_loaded_cut at = {in, &worst.cut, worst.carry, worst.whole};
     const tt_forces on = tt_on_armature(&at);
     tt_steps steps = tt_steps_start(out);
-    tt_steps_forces(&steps, in, &worst, &on);
+    tt_steps_forces(&steps, in, &worst, false, &on);
     tt_stress stress = {0};
     double f = 0.0;
     if (worst.cut.armature_weak.area > 0.0) {

@@ -106,7 +106,7 @@ static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *ou
     const tt_forces on = tt_on_bronze(&at);
     const tt_stress stress = tt_section_stress(&worst.cut.bronze_weak, &on);
     tt_steps steps = tt_steps_start(out);
-    tt_steps_forces(&steps, in, &worst, &on);
+    tt_steps_forces(&steps, in, &worst, true, &on);
     tt_steps_stress(&steps, &worst.cut.bronze_weak, &on, &stress);
     const double f =
         metal_strength(in, &worst.cut, quality_of(in, &worst.cut, stress.equivalent), &steps);
