@@ -98,14 +98,26 @@ static bool another(const tt_piece *piece, size_t index, size_t point)
     return false;
 }
 
-/* Do two members of the armature meet anywhere? */
+static bool described(const tt_piece *piece, size_t point)
+{
+    for (size_t i = 0; i < piece->works->splices.n; i++)
+        if (piece->works->splices.at[i].at == point) return true;
+    return false;
+}
+
+static bool open_end(const tt_piece *piece, size_t index, size_t point)
+{
+    return another(piece, index, point) && !described(piece, point);
+}
+
+/* Do two members of the armature meet anywhere, and nothing says how? */
 static bool spliced(const tt_check_input *in)
 {
     const tt_piece *piece = in->piece;
     for (size_t i = 0; i < piece->segments.n; i++) {
         const tt_segment *segment = &piece->segments.at[i];
         if (segment->armature.form == TT_MEMBER_NONE) continue;
-        if (another(piece, i, segment->from) || another(piece, i, segment->to)) return true;
+        if (open_end(piece, i, segment->from) || open_end(piece, i, segment->to)) return true;
     }
     return false;
 }
@@ -119,6 +131,16 @@ static bool swings_by_hand(const tt_check_input *in)
         }
     }
     return false;
+}
+
+static bool no_anchors(const tt_check_input *in)
+{
+    return !in->piece->works->base.has_anchors;
+}
+
+static bool no_footing(const tt_check_input *in)
+{
+    return standing(in) && !in->piece->works->base.has_footing;
 }
 
 typedef struct {
@@ -159,12 +181,13 @@ static const row rows[] = {
      "how far the base turns under the stands: this version takes them as held as written", NULL,
      true, always},
     {"splices", "where members of the armature meet: their welds or sockets are not described",
-     NULL, true, spliced},
+     "splices: [{at: ..., weld: {throat: ...}}]", true, spliced},
     {"anchors",
      "what holds the stands: the welds of bronze and armature to it, plate, rods, and what they "
      "sit in are not described",
-     NULL, true, always},
-    {"footing", "pedestal, footing and soil: not described", NULL, true, standing},
+     "base: {plate: ..., anchors: ..., concrete: ...}", true, no_anchors},
+    {"footing", "pedestal, footing and soil: not described", "base: {pedestal: ..., footing: ...}",
+     true, no_footing},
     {"fatigue", "fatigue of welds and of the bronze: this version does not compute it", NULL, true,
      windy},
     {"galvanic",
@@ -275,6 +298,8 @@ tt_status tt_unchecked_find(const tt_check_input *in, tt_findings *out)
                                     .needed = rows[i].needed};
         if (!tt_unchecked_add(out, entry)) return TT_E_NOMEM;
     }
-    return tt_unchecked_members(in, out) && transfer(in, out) && dead_seams(in, out) ? TT_OK
-                                                                                     : TT_E_NOMEM;
+    return tt_unchecked_members(in, out) && transfer(in, out) && dead_seams(in, out) &&
+                   tt_unchecked_works(in, out)
+               ? TT_OK
+               : TT_E_NOMEM;
 }
