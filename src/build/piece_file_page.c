@@ -59,6 +59,7 @@ static void row(const tt_key *key, const tt_map *map)
     static const char *const powers[] = {"", "× scale", "× scale²"};
     printf("| `%s`%s | ", key->name, bases[key->basis]);
     cell(key->doc);
+    if (key->consumer) printf("; kept, *not checked* yet");
     printf(" | ");
     reads(key);
     printf(" | ");

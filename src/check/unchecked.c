@@ -3,6 +3,7 @@
 #include "check/parts.h"
 
 #include <math.h>
+#include <string.h>
 
 typedef bool when_fn(const tt_check_input *in);
 
@@ -287,10 +288,35 @@ static bool dead_seams(const tt_check_input *in, tt_findings *out)
     return true;
 }
 
+/* What the file says and nothing uses yet. */
+static bool waiting(const tt_check_input *in, tt_findings *out)
+{
+    for (size_t i = 0; i < in->piece->waiting.n; i++) {
+        const tt_waiting *said = &in->piece->waiting.at[i];
+        const char *why = tt_pool_format(&out->pool, "%s: %s", said->key, said->why);
+        const tt_unchecked entry = {.check = said->check,
+                                    .where = said->where,
+                                    .why = why,
+                                    .give = said->give,
+                                    .needed = said->needed};
+        if (!why || !tt_unchecked_add(out, entry)) return false;
+    }
+    return true;
+}
+
+/* The file gives what the row asks for: its own row stands there already. */
+static bool said(const tt_piece *piece, const char *check)
+{
+    for (size_t i = 0; i < piece->waiting.n; i++)
+        if (strcmp(piece->waiting.at[i].check, check) == 0) return true;
+    return false;
+}
+
 tt_status tt_unchecked_find(const tt_check_input *in, tt_findings *out)
 {
+    if (!waiting(in, out)) return TT_E_NOMEM;
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
-        if (!rows[i].when(in)) continue;
+        if (said(in->piece, rows[i].check) || !rows[i].when(in)) continue;
         const tt_unchecked entry = {.check = rows[i].check,
                                     .where = "the whole piece",
                                     .why = rows[i].why,

@@ -30,6 +30,7 @@ tt_piece *tt_piece_free(tt_piece *piece)
     tt_list_clear(&piece->loads);
     tt_list_clear(&piece->combinations);
     if (piece->works) tt_works_clear(piece->works);
+    tt_list_clear(&piece->waiting);
     tt_pool_clear(&piece->pool);
     return tt_free(piece);
 }

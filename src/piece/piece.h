@@ -182,6 +182,13 @@ typedef struct {
 typedef enum { TT_LOOKED_AT, TT_PENETRANT, TT_RADIOGRAPH } tt_inspection;
 
 typedef struct tt_works tt_works;
+/** What the file says and nothing uses yet: the texts of its row under *not checked*. */
+typedef struct {
+    const char *key;   /* "segments/bill/open" */
+    const char *where; /* the part that the key is of: "bill"; "the whole piece" */
+    const char *check, *why, *give;
+    bool needed;
+} tt_waiting;
 
 struct tt_piece {
     tt_pool pool;
@@ -191,6 +198,7 @@ struct tt_piece {
     const char *name, *revision, *date; /* date: ISO text, or NULL */
     const char *basis, *edition;
     unsigned basis_origin, edition_origin;
+    int method; /* us, of the steel: 0 lrfd, 1 asd */
     int risk;
     double scale;
     double height; /* m, given; 0 not given */
@@ -209,6 +217,7 @@ struct tt_piece {
     TT_LIST(tt_stand) stands;
     TT_LIST(tt_own_load) loads;
     TT_LIST(tt_own_combination) combinations;
+    TT_LIST(tt_waiting) waiting;
     tt_site site;
     tt_limits limits;
     tt_works *works;     /* how it is made: works.h; always there */

@@ -25,9 +25,16 @@ static const char *const axes[] = {"+x", "-x", "+y", "-y", "+z", "-z", NULL};
 static const char *const nones[] = {"none", NULL};
 static const char *const members[] = {"none", "choose", NULL};
 static const char *const forms[] = {"tube", "bar", NULL};
+static const char *const methods[] = {"lrfd", "asd", NULL};
 static const char *const inspections[] = {"looked at", "penetrant", "radiograph", NULL};
 
 /* ---- the head ---- */
+
+static const tt_consumer no_asd = {
+    "strength.armature",
+    "the steel was judged by load and resistance factors, not by allowable "
+    "strength",
+    "method: lrfd", true, "lrfd"};
 
 static const tt_key root[] = {
     {"units", TT_KEY_OWN, .read = tt_read_units, .map = &tt_units_map, .words = lengths,
@@ -44,6 +51,8 @@ static const tt_key root[] = {
     {"edition", TT_KEY_OWN, .read = tt_read_edition, .words = editions,
      .doc = "edition of the basis", .why = "the first edition of that basis here",
      .example = "edition: 7-16"},
+    {"method", TT_KEY_WORD, offsetof(tt_piece, method), .basis = TT_US, .words = methods,
+     .consumer = &no_asd, .doc = "design of the steel: lrfd | asd", .example = "method: lrfd"},
     {"date", TT_KEY_OWN, offsetof(tt_piece, date), .read = tt_read_date, .form = TT_FORM_DATE,
      .doc = "date of the calculation", .example = "date: 2026-11-25"},
     {"risk", TT_KEY_COUNT, offsetof(tt_piece, risk), .least = 1, .most = 4, .otherwise = "2",
@@ -83,7 +92,6 @@ static const tt_key root[] = {
     {"combinations", TT_KEY_LIST, .read = tt_read_combinations, .map = &tt_combination_map,
      .doc = "one's own loads together",
      .example = "combinations: [{name: E1, level: strength, sum: {weight: 1.2, wind 90: 0.5}}]"},
-    UNREAD("method", "us: lrfd | asd, for steel"),
     {"rack", TT_KEY_LIST, .read = tt_read_later, .map = &tt_rack_map,
      .doc = "tubes and bars that lie ready",
      .example = "rack: [{tube: [48.3 mm, 5 mm], grade: \"1.4404\", length: 6 m}]"},

@@ -55,6 +55,14 @@ typedef enum {
     TT_FORM_TABLE = 1 << 15    /* or, in place of all that, the name of a table beside the file */
 } tt_form;
 
+/** What would use a key, and is not built yet: what is said by the key is kept and told under *not
+ *  checked*, and stands there in place of the row of check/unchecked.c that has the same check. */
+typedef struct {
+    const char *check, *why, *give; /* of the row; give may be NULL */
+    bool needed;
+    const char *unless; /* the word that asks for nothing: "none", "no"; NULL */
+} tt_consumer;
+
 /** Reads the value of a key into its field; problems go to the reader's diagnostics. */
 typedef void tt_key_read(tt_reader *reader, const tt_node *node, const tt_key *key, void *field);
 
@@ -78,6 +86,8 @@ struct tt_key { // NOLINT(clang-analyzer-optin.performance.Padding): in the orde
     unsigned form;      /* of LATER and OWN, and of each entry of LIST and NAMES: tt_form; 0: what
                            `words`, bounds and `map` say, else ANY */
     const char *reason; /* when its value needs a reason, in words; NULL: never */
+
+    const tt_consumer *consumer; /* NULL: what is said by the key is used */
 };
 
 struct tt_map {

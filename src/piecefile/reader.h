@@ -173,6 +173,10 @@ unsigned tt_origin_add(tt_reader *reader, const tt_node *node, const char *writt
                        const char *why);
 unsigned tt_origin_default(tt_reader *reader, const char *key, const char *written,
                            const char *why);
+/** What stands at the node, under the present path, waits for its consumer: kept for *not checked*,
+ *  once for each check, part and reason. Nothing where the node is the word that asks for nothing.
+ */
+void tt_wait(tt_reader *reader, const tt_node *node, const tt_consumer *consumer);
 /** A copy in the piece's pool; NULL for NULL, "" without memory (and the reader knows). */
 const char *tt_keep(tt_reader *reader, const char *text);
 

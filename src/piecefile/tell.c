@@ -135,6 +135,30 @@ unsigned tt_origin_default(tt_reader *reader, const char *key, const char *writt
                                       .kind = TT_ORIGIN_DEFAULT});
 }
 
+/* The part whose key is read: the entry of a list or the name of a limb, else the whole. */
+static const char *part_of_path(tt_reader *reader)
+{
+    const tt_key *top = reader->depth > 1 ? tt_key_named(&tt_root_map, reader->step[0]) : NULL;
+    const bool of_part = top && (top->kind == TT_KEY_LIST || top->kind == TT_KEY_NAMES);
+    return of_part ? tt_keep(reader, reader->step[1]) : "the whole piece";
+}
+
+void tt_wait(tt_reader *reader, const tt_node *node, const tt_consumer *consumer)
+{
+    const char *because;
+    tt_piece *piece = reader->piece;
+    if (consumer->unless && tt_is_word(tt_value(reader, node, &because), consumer->unless)) return;
+    const tt_waiting waits = {tt_path(reader), part_of_path(reader), consumer->check,
+                              consumer->why,   consumer->give,       consumer->needed};
+    for (size_t i = 0; i < piece->waiting.n; i++) {
+        const tt_waiting *told = &piece->waiting.at[i];
+        if (strcmp(told->check, waits.check) == 0 && strcmp(told->why, waits.why) == 0 &&
+            strcmp(told->where, waits.where) == 0)
+            return;
+    }
+    if (!tt_list_push(&piece->waiting, waits)) reader->no_memory = true;
+}
+
 /* ---- nearest spellings ---- */
 
 enum { PART = 9 }; /* the distance of what holds the word, or the other way round */

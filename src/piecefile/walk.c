@@ -168,6 +168,7 @@ void tt_walk(tt_reader *reader, const tt_node *node, const tt_map *map, void *re
             } else if (record && !other_basis(reader, child, key)) {
                 tt_enter(reader, key->name);
                 take(reader, child, key, record);
+                if (key->consumer) tt_wait(reader, child, key->consumer);
                 tt_leave(reader);
             }
         }
@@ -187,5 +188,6 @@ void tt_default(tt_reader *reader, const tt_node *node, const tt_map *map, const
     if (key->kind != TT_KEY_GIVEN && key->kind != TT_KEY_SPREAD)
         tt_origin_add(reader, &value, key->otherwise, NULL);
     reader->defaulting = NULL;
+    if (key->consumer) tt_wait(reader, &value, key->consumer);
     tt_leave(reader);
 }
