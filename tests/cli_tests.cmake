@@ -24,6 +24,10 @@ if(TARGET tiptoe)
     add_test(NAME cli_result_schema COMMAND ${Python3_EXECUTABLE}
       ${CMAKE_CURRENT_SOURCE_DIR}/meta/result_schema.py $<TARGET_FILE:tiptoe>
       ${CMAKE_SOURCE_DIR}/docs/result.schema.json ${pieces})
+    add_test(NAME cli_weigh_schema COMMAND ${Python3_EXECUTABLE}
+      ${CMAKE_CURRENT_SOURCE_DIR}/meta/weigh_schema.py $<TARGET_FILE:tiptoe>
+      ${CMAKE_SOURCE_DIR}/docs/weigh.schema.json ${pieces} ${CMAKE_CURRENT_SOURCE_DIR}/pieces/works.yaml
+      ${CMAKE_CURRENT_SOURCE_DIR}/pieces/works-us.yaml)
   else()
     message(STATUS "test cli_result_schema waits for python3 with jsonschema")
   endif()

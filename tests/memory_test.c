@@ -8,6 +8,7 @@
 
 #include "base/alloc.h"
 #include "tiptoe/manual.h"
+#include "tiptoe/weigh.h"
 
 static struct {
     size_t asked, refused; /* requests so far; which of them is refused, 0: none */
@@ -55,6 +56,7 @@ static const char two_limbs[] =
     "stands: [{at: toe, held: fixed, sole: [[-60, -40], [90, -30], [90, 30], [-60, 40]]}]\n"
     "site: {indoors: yes}\n"
     "loads: [{case: rope, kind: variable, along: hip-hand, force_per_length: [0, 0, -0.1 kN/m]}]\n"
+    "weighed: [{segment: toe-hip, bronze: 9 kg}, {whole: yes, bronze: 20 kg}]\n"
     "limits: {mass: 60 kg, sway: 1/100, frequency: 1 Hz, use: 0.9}\n";
 
 static int drop(void *user, const char *bytes, size_t n)
@@ -104,6 +106,17 @@ static tt_status write_json(tt_diags *diags, size_t *written)
 {
     (void)diags;
     return tt_write_json(given.assessment, drop, written);
+}
+
+static tt_status weigh(tt_diags *diags, size_t *written)
+{
+    tt_weights *weights = NULL;
+    (void)diags;
+    tt_status status = tt_weigh(given.piece, &weights);
+    if (status == TT_OK) status = tt_write_weights_text(weights, NULL, drop, written);
+    if (status == TT_OK) status = tt_write_weights_json(weights, drop, written);
+    tt_weights_free(weights);
+    return status;
 }
 
 static tt_status of_itself(tt_diags *diags, size_t *written)
@@ -163,6 +176,7 @@ static void refused_of_piece(const char *text, size_t length, size_t step, size_
     refused_in_turn(read, step);
     refused_in_turn(assess, step);
     refused_in_turn(write_text, step);
+    refused_in_turn(weigh, step);
     refused_in_turn(write_json, json_step);
     tt_assessment_free(given.assessment);
     tt_piece_free(given.piece);

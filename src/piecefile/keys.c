@@ -36,6 +36,9 @@ static const tt_consumer no_asd = {
     "strength",
     "method: lrfd", true, "lrfd"};
 
+static const tt_consumer no_handling = {
+    "handling", "lifting, laying down, transport: kept, not computed yet", NULL, false, NULL};
+
 static const tt_key root[] = {
     {"units", TT_KEY_OWN, .read = tt_read_units, .map = &tt_units_map, .words = lengths,
      .doc = "unit of bare lengths, and of the report", .example = "units: mm"},
@@ -113,7 +116,7 @@ static const tt_key root[] = {
      .form = TT_FORM_MAP | TT_FORM_TABLE,
      .doc = "what was weighed: later goes before earlier, bronze before wax",
      .example = "weighed: [{segment: toe-hock, wax: 0.42 kg}]"},
-    {"handling", TT_KEY_OWN, .read = tt_read_later,
+    {"handling", TT_KEY_OWN, .read = tt_read_later, .consumer = &no_handling,
      .doc = "lifting, laying down, carrying: kept as it is written", .example = "handling: []"},
 };
 const tt_map tt_root_map = {"the piece", COUNTED(root), NULL};

@@ -14,6 +14,31 @@ static const char *const tie_words[] = {"lug", "pin", "fill", "saddle", NULL};
 static const char *const hole_words[] = {"bronze", "armature", NULL};
 static const char *const anchor_words[] = {"concrete", "stone", NULL};
 
+/* ---- what would use a key, and is not built yet ---- */
+
+static const tt_consumer no_hole = {"holes", "the hole was not taken off the section that it is in",
+                                    NULL, true, NULL};
+static const tt_consumer no_weld = {
+    "splice.weld", "welded joints of the armature are not computed yet", NULL, true, NULL};
+static const tt_consumer no_socket = {"splice.socket", "sockets are not computed yet", NULL, true,
+                                      NULL};
+static const tt_consumer no_flange = {"splice.flange", "flanges are not computed yet", NULL, true,
+                                      NULL};
+static const tt_consumer no_lug = {"splice.lug", "lugs of the armature are not computed yet", NULL,
+                                   true, NULL};
+static const tt_consumer no_tie = {
+    "transfer", "what ties bronze and armature here is not computed yet", NULL, true, NULL};
+static const tt_consumer no_plate = {"plate", "the plate and the welds to it are not computed yet",
+                                     NULL, true, NULL};
+static const tt_consumer no_anchors = {"anchors", "rods and what they sit in are not computed yet",
+                                       NULL, true, NULL};
+static const tt_consumer no_pedestal = {"pedestal", "the pedestal is not computed yet", NULL, true,
+                                        NULL};
+static const tt_consumer no_footing = {"footing", "footing and soil are not computed yet", NULL,
+                                       true, NULL};
+static const tt_consumer no_hang = {
+    "balance", "how it hung was not compared with the centre of mass", NULL, false, NULL};
+
 /* ---- the bronze ---- */
 
 static const tt_key seam[] = {
@@ -45,7 +70,7 @@ static const tt_key hole[] = {
     {"x", TT_KEY_NUMBER, IN(tt_hole, x), TT_Q_PURE, 0, 1, .required = true,
      .doc = "where along it, a fraction of its length", .example = "x: 0.1"},
     {"across", TT_KEY_NUMBER, IN(tt_hole, across), A_LENGTH, SIZE, .required = true,
-     .doc = "its diameter", .example = "across: 12 mm"},
+     .consumer = &no_hole, .doc = "its diameter", .example = "across: 12 mm"},
     {"in", TT_KEY_WORD, IN(tt_hole, in_armature), .required = true, .words = hole_words,
      .doc = "bronze | armature", .example = "in: armature"},
     {"angle", TT_KEY_NUMBER, IN(tt_hole, angle), TT_Q_ANGLE, -6.3, 6.3, .why = "the worst angle",
@@ -104,13 +129,14 @@ static const tt_key splice[] = {
     {"between", TT_KEY_OWN, IN(tt_splice, between), .read = tt_read_between, .form = TT_FORM_NAMES,
      .doc = "the two segments, where more than two members meet",
      .example = "between: [toe-hock, hock-body]"},
-    {"weld", TT_KEY_MAP, 0, .map = &tt_splice_weld_map, .doc = "welded end to end",
-     .example = "weld: {throat: 4 mm}"},
-    {"socket", TT_KEY_MAP, 0, .map = &tt_splice_socket_map, .doc = "one stands in the other",
-     .example = "socket: {insert: 120 mm, pin: 12 mm}"},
-    {"flange", TT_KEY_MAP, 0, .map = &tt_splice_flange_map, .doc = "two flanges and bolts",
+    {"weld", TT_KEY_MAP, 0, .map = &tt_splice_weld_map, .consumer = &no_weld,
+     .doc = "welded end to end", .example = "weld: {throat: 4 mm}"},
+    {"socket", TT_KEY_MAP, 0, .map = &tt_splice_socket_map, .consumer = &no_socket,
+     .doc = "one stands in the other", .example = "socket: {insert: 120 mm, pin: 12 mm}"},
+    {"flange", TT_KEY_MAP, 0, .map = &tt_splice_flange_map, .consumer = &no_flange,
+     .doc = "two flanges and bolts",
      .example = "flange: {diameter: 180 mm, thickness: 15 mm, bolts: [4, M12, 140 mm]}"},
-    {"lug", TT_KEY_MAP, 0, .map = &tt_splice_lug_map, .doc = "a lug and a pin",
+    {"lug", TT_KEY_MAP, 0, .map = &tt_splice_lug_map, .consumer = &no_lug, .doc = "a lug and a pin",
      .example = "lug: {thickness: 12 mm, hole: 18 mm, edge: 30 mm}"},
 };
 const tt_map tt_splice_map = {"a splice", COUNTED(splice), NULL};
@@ -126,7 +152,7 @@ static const tt_key tie[] = {
     {"at", TT_KEY_PLACE, IN(tt_tie, at), .required = true, .doc = "the place where they are tied",
      .example = "at: hock"},
     {"kind", TT_KEY_WORD, IN(tt_tie, kind), .required = true, .words = tie_words,
-     .doc = "lug | pin | fill | saddle", .example = "kind: lug"},
+     .consumer = &no_tie, .doc = "lug | pin | fill | saddle", .example = "kind: lug"},
     {"weld", TT_KEY_MAP, 0, .map = &tt_tie_weld_map, .doc = "its weld",
      .example = "weld: {throat: 3 mm, length: 40 mm}"},
     {"count", TT_KEY_COUNT, IN(tt_tie, count), .least = 1, .most = 99, .otherwise = "1",
@@ -216,9 +242,11 @@ static const tt_key footing[] = {
 const tt_map tt_footing_map = {"the footing", COUNTED(footing), NULL};
 
 static const tt_key base[] = {
-    {"plate", TT_KEY_MAP, 0, .map = &tt_plate_map, .doc = "the steel plate under it",
+    {"plate", TT_KEY_MAP, 0, .map = &tt_plate_map, .consumer = &no_plate,
+     .doc = "the steel plate under it",
      .example = "plate: {size: [450 mm, 350 mm], thickness: 25 mm, grade: S355}"},
-    {"anchors", TT_KEY_MAP, 0, .map = &tt_anchors_map, .doc = "rods that hold it down",
+    {"anchors", TT_KEY_MAP, 0, .map = &tt_anchors_map, .consumer = &no_anchors,
+     .doc = "rods that hold it down",
      .example =
          "anchors: {rod: M16, grade: A4-70, at: [[-170 mm, 0], [170 mm, 0]], embedment: 200 mm, "
          "in: concrete}"},
@@ -226,9 +254,11 @@ static const tt_key base[] = {
      .example = "grout: 20 mm"},
     {"concrete", TT_KEY_MAP, 0, .map = &tt_concrete_map, .doc = "what the anchors are set in",
      .example = "concrete: {strength: 30 MPa, thickness: 600 mm, edge: 250 mm}"},
-    {"pedestal", TT_KEY_MAP, 0, .map = &tt_pedestal_map, .doc = "what it stands on",
+    {"pedestal", TT_KEY_MAP, 0, .map = &tt_pedestal_map, .consumer = &no_pedestal,
+     .doc = "what it stands on",
      .example = "pedestal: {size: [900 mm, 700 mm, 600 mm], material: granite}"},
-    {"footing", TT_KEY_MAP, 0, .map = &tt_footing_map, .doc = "what is in the ground",
+    {"footing", TT_KEY_MAP, 0, .map = &tt_footing_map, .consumer = &no_footing,
+     .doc = "what is in the ground",
      .example = "footing: {size: [1500 mm, 1500 mm, 500 mm], soil: {bearing: 150 kPa}}"},
 };
 const tt_map tt_base_map = {"the base", COUNTED(base), NULL};
@@ -273,7 +303,7 @@ static const tt_key weighing[] = {
     {"by", TT_KEY_TEXT, IN(tt_weighing_draft, weighing.by), .doc = "who weighed",
      .example = "by: foundry"},
     {"hangs", TT_KEY_LIST, IN(tt_weighing_draft, weighing), .read = tt_read_hangs,
-     .map = &tt_hang_map, .doc = "how it hung, for its centre of mass",
+     .map = &tt_hang_map, .consumer = &no_hang, .doc = "how it hung, for its centre of mass",
      .example = "hangs: [{at: body, plumb: [12 mm, -4 mm]}]"},
 };
 const tt_map tt_weighing_map = {"a weighing", COUNTED(weighing), NULL};

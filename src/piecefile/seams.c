@@ -125,7 +125,7 @@ void tt_read_seams(tt_reader *reader, const tt_node *node, const tt_key *key, vo
                                .between = {TT_NONE, TT_NONE},
                                .metal = TT_NONE,
                                .place = tt_keep_place(entry)};
-        tt_walk(reader, entry, key->map, &draft);
+        tt_walk_entry(reader, entry, key->map, &draft);
         if (entry->kind != TT_MAPPING) continue;
         if (tt_tree_find(entry, "default"))
             at_large(reader, entry, &draft, field);

@@ -91,7 +91,7 @@ void tt_read_splices(tt_reader *reader, const tt_node *node, const tt_key *key, 
         const tt_node *entry = node->child[i];
         tt_splice splice = {
             .at = TT_NONE, .between = {TT_NONE, TT_NONE}, .place = tt_keep_place(entry)};
-        tt_walk(reader, entry, key->map, &splice);
+        tt_walk_entry(reader, entry, key->map, &splice);
         if (entry->kind != TT_MAPPING) continue;
         const tt_node *of = tt_one_of(
             reader, entry, kinds, "for example: weld: {throat: 4 mm}, or socket: {insert: 120 mm}");

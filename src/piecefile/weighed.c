@@ -123,7 +123,7 @@ static void one(tt_reader *reader, const tt_node *entry, tt_works *works)
 {
     tt_weighing_draft draft = {.segment = TT_NONE, .panel = TT_NONE};
     draft.weighing.place = tt_keep_place(entry);
-    tt_walk(reader, entry, &tt_weighing_map, &draft);
+    tt_walk_entry(reader, entry, &tt_weighing_map, &draft);
     if (entry->kind != TT_MAPPING) return;
     what(reader, entry, &draft);
     metal(reader, entry, &draft);

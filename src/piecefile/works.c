@@ -107,6 +107,17 @@ const tt_node *tt_one_of(tt_reader *reader, const tt_node *node, const char *con
     return second ? NULL : found;
 }
 
+void tt_walk_entry(tt_reader *reader, const tt_node *entry, const tt_map *map, void *record)
+{
+    static const char *const names[] = {"at", "segment", "panel"};
+    const tt_node *name = NULL;
+    for (size_t i = 0; !name && i < sizeof names / sizeof *names; i++)
+        name = tt_tree_find(entry, names[i]);
+    tt_enter(reader, name && name->kind == TT_SCALAR ? name->text : map->title);
+    tt_walk(reader, entry, map, record);
+    tt_leave(reader);
+}
+
 /* ---- rack, attach, holes --------------------------------------------------------------------- */
 
 /* The entry with the keys of its tube or bar alone. */
@@ -130,7 +141,7 @@ void tt_read_rack(tt_reader *reader, const tt_node *node, const tt_key *key, voi
         tt_rack_draft draft = {.item = {.count = 1, .place = tt_keep_place(entry)},
                                .grade = {.metal = TT_NONE}};
         tt_said_member said = {0};
-        tt_walk(reader, entry, key->map, &draft);
+        tt_walk_entry(reader, entry, key->map, &draft);
         if (entry->kind != TT_MAPPING) continue;
         const tt_node *shape = tt_one_of(
             reader, entry, (const char *const[]){"tube", "bar", "box", "flat", "pipe", NULL},
@@ -162,7 +173,7 @@ void tt_read_attach(tt_reader *reader, const tt_node *node, const tt_key *key, v
     for (size_t i = 0; i < node->n && !reader->no_memory; i++) {
         const tt_node *entry = node->child[i], *weld = tt_tree_find(entry, "weld");
         tt_tie tie = {.at = TT_NONE, .count = 1, .place = tt_keep_place(entry)};
-        tt_walk(reader, entry, key->map, &tie);
+        tt_walk_entry(reader, entry, key->map, &tie);
         if (weld && tie.kind == TT_TIE_FILL)
             tt_wrong_key(reader, TT_D_CONTRADICTION, weld,
                          "a filling has no weld; keep one of the two", "a filling that is welded");
@@ -206,7 +217,7 @@ void tt_read_holes(tt_reader *reader, const tt_node *node, const tt_key *key, vo
     for (size_t i = 0; i < node->n && !reader->no_memory; i++) {
         const tt_node *entry = node->child[i];
         tt_hole hole = {.segment = TT_NONE, .place = tt_keep_place(entry)};
-        tt_walk(reader, entry, key->map, &hole);
+        tt_walk_entry(reader, entry, key->map, &hole);
         hole.has_angle = tt_tree_find(entry, "angle") != NULL;
         check_hole(reader, entry, &hole);
         if (!tt_list_push(&works->holes, hole)) reader->no_memory = true;

@@ -40,6 +40,8 @@ void tt_read_works(tt_reader *reader);
 size_t tt_segment_named(tt_reader *reader, const tt_node *node);
 /** Two segments that meet at the place; false and told when they do not. */
 bool tt_take_between(tt_reader *reader, const tt_node *node, size_t at, size_t out[2]);
+/** tt_walk of an entry of a list, which is named in the path by its place, segment or panel. */
+void tt_walk_entry(tt_reader *reader, const tt_node *entry, const tt_map *map, void *record);
 /** `a` of `b` and so on: one of them, exactly, else told. */
 const tt_node *tt_one_of(tt_reader *reader, const tt_node *node, const char *const *names,
                          const char *hint);
