@@ -36,7 +36,7 @@ tt_status tt_piece_read(const char *file, const char *text, size_t length,
 
 /** Writes the piece as a piece file: what was said, with the changes and the tables beside it, and
  * no default; quantities in SI with every digit that counts. Reading it gives the same piece.
- *  TT_E_WRITE when the sink stops it. */
+ *  TT_E_WRITE when the sink stops it, TT_E_INPUT for a piece that was not read from a file. */
 tt_status tt_piece_write(const tt_piece *piece, tt_sink *sink, void *user);
 
 tt_piece *tt_piece_free(tt_piece *piece); /* takes NULL, returns NULL */

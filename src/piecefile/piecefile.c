@@ -68,6 +68,7 @@ tt_status tt_piece_read(const char *file, const char *text, size_t length,
                         .changes = changes};
     if (!reader.piece) return TT_E_NOMEM;
     const size_t errors = tt_diags_errors(diags);
+    reader.errors = errors;
     tt_diags_about(diags, file, text, length);
     tt_status status = start(&reader, changes);
     if (status == TT_OK) read_all(&reader);

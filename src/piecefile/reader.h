@@ -115,6 +115,7 @@ struct tt_reader {
     const tt_key *defaulting; /* its default is being read: origins are of that kind */
 
     const tt_changes *changes; /* NULL: none */
+    size_t errors;             /* that stood in diags before this file */
     bool scale_option;         /* --scale was given: the file's own is not used */
     double unit;               /* of a bare length, m; 0: bare lengths are refused */
     const char *unit_name;     /* its name; NULL */

@@ -269,7 +269,9 @@ void tt_weighed_rules(tt_reader *reader)
 {
     tt_pool pool = {0};
     tt_ledger ledger;
-    if (!tt_piece_weighed(reader->piece) || reader->holes || tt_diags_errors(reader->diags)) return;
+    if (!tt_piece_weighed(reader->piece) || reader->holes ||
+        tt_diags_errors(reader->diags) > reader->errors)
+        return;
     if (tt_ledger_make(reader->piece, &pool, &ledger)) {
         too_light(reader, &ledger);
         lower_walls(reader, &ledger);

@@ -195,5 +195,6 @@ void tt_write_again(tt_reader *reader)
 
 tt_status tt_piece_write(const tt_piece *piece, tt_sink *sink, void *user)
 {
+    if (!piece->written) return TT_E_INPUT;
     return sink(user, piece->written, strlen(piece->written)) == 0 ? TT_OK : TT_E_WRITE;
 }
