@@ -37,6 +37,7 @@ static void ask(const test_case *c)
     snprintf(path, sizeof path, "%s/tests/pieces/%s", TT_ROOT, c->solve);
     run_text text = run_file(path);
     cJSON_Delete(last.tree);
+    last.tree = NULL;
     last.tree = run_piece(c->solve, text.at, &(tt_changes){.set = set, .sets = (size_t)c->ins});
     memcpy(last.asked, asked, sizeof asked);
     free(text.at);

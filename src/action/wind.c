@@ -125,6 +125,11 @@ static void meet(const wind_job *job, tt_gale *gale, double direction, tt_wind_c
     tt_wind_gust(gale, &job->actions->wind_site, w, on, report);
 }
 
+static const tt_hill_shape hill_shapes[] = {[TT_HILL_NONE] = TT_NO_HILL,
+                                            [TT_HILL_RIDGE] = TT_RIDGE,
+                                            [TT_HILL_ESCARPMENT] = TT_ESCARPMENT,
+                                            [TT_HILL_ROUND] = TT_ROUND_HILL};
+
 static tt_wind_site site_of(const tt_piece *piece)
 {
     const tt_site_wind *wind = &piece->site.wind;
@@ -136,6 +141,10 @@ static tt_wind_site site_of(const tt_piece *piece)
                           .air = wind->air.is,
                           .directionality = wind->directionality.is,
                           .elevation = wind->elevation.is,
+                          .once_in = wind->once_in.origin ? wind->once_in.is : 0.0,
+                          .service = wind->speed_is == TT_SPEED_SERVICE,
+                          .hill = {hill_shapes[wind->hill], wind->hill_height.is,
+                                   wind->hill_half_length.is, wind->hill_from_crest.is},
                           .edition = piece->edition && strstr(piece->edition, "22") ? 22 : 16};
 }
 

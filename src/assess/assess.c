@@ -7,33 +7,14 @@
 
 #include <math.h>
 
-static void say_mechanism(const tt_assessment *a, const tt_frame_fault *fault, tt_diags *diags,
-                          tt_pool *pool)
-{
-    static const char *const way[] = {"along x", "along y", "up and down",
-                                      "about x", "about y", "about z"};
-    static const tt_place nowhere = {0, 0, 0};
-    const char *node = tt_model_node_words(a->model, pool, fault->node);
-    if (fault->direction < 0) {
-        tt_complain(diags, TT_D_MECHANISM, nowhere,
-                    "join it to the rest, or give it a stand of its own",
-                    "the piece cannot stand as described: nothing holds the part at \"%s\"",
-                    node ? node : "?");
-        return;
-    }
-    tt_complain(diags, TT_D_MECHANISM, nowhere,
-                "hold that direction by a stand, or join the parts there by a limb",
-                "the piece cannot stand as described: \"%s\" is free to %s %s", node ? node : "?",
-                fault->direction < 3 ? "move" : "turn", way[fault->direction]);
-}
-
 static void say_failure(const tt_assessment *a, tt_status status, const tt_frame_fault *fault,
                         tt_diags *diags)
 {
     static const tt_place nowhere = {0, 0, 0};
     tt_pool pool = {0};
     if (status == TT_E_MECHANISM && a->model) {
-        say_mechanism(a, fault, diags, &pool);
+        const char *place = tt_model_node_words(a->model, &pool, fault->node);
+        tt_assessment_mechanism(a->piece, place ? place : "?", fault->direction, diags);
     } else if (status == TT_E_INPUT && a->model && fault->arm_a != fault->arm_b) {
         const char *one = tt_model_node_words(a->model, &pool, fault->arm_a);
         const char *two = tt_model_node_words(a->model, &pool, fault->arm_b);

@@ -11,4 +11,9 @@ tt_status tt_assessment_prove(tt_assessment *assessment);
 /** Orders the findings, finds the governing one and the verdict. */
 tt_status tt_assessment_govern(tt_assessment *assessment);
 
+/** Tells that the piece is free to move: which stand lets it, and what would hold it. place,
+ *  direction: of the fault (0..5; -1: a part without any support). */
+void tt_assessment_mechanism(const tt_piece *piece, const char *place, int direction,
+                             tt_diags *diags);
+
 #endif

@@ -11,6 +11,15 @@
 
 /* ---- wind ---------------------------------------------------------------------------------- */
 
+typedef enum { TT_NO_HILL, TT_RIDGE, TT_ESCARPMENT, TT_ROUND_HILL } tt_hill_shape;
+
+/** A hill by its shape. Lengths m. */
+typedef struct {
+    tt_hill_shape kind;
+    double height, half_length; /* H; Lh, upwind from the crest to half the height */
+    double from_crest;          /* |x| */
+} tt_hill;
+
 /** What the site says of the wind. Fields that a basis does not know are ignored by it. */
 typedef struct {
     double basic_speed;      /* m/s; eu vb,0 (10 min mean), us V (3 s gust, strength level) */
@@ -22,6 +31,9 @@ typedef struct {
     double directionality;   /* us Kd */
     double elevation;        /* us, m above the sea, for Ke */
     int edition;             /* us: 16 or 22; eu ignored */
+    double once_in;          /* eu: years between two such winds; 0: 50 */
+    bool service;            /* us: the speed is one of the service level */
+    tt_hill hill;            /* us: in place of orography */
 } tt_wind_site;
 
 /** Velocity pressure at height z above ground: eu qp(z), us qz (with Kd in it in both editions),

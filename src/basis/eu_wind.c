@@ -28,17 +28,30 @@ typedef struct {
     double I_v; /* intensity of turbulence */
 } mean_wind;
 
+/* EN 1991-1-4 4.2 eq. (4.2), K = 0.2, n = 0.5; 1 at 50 years. */
+static double probability(const tt_wind_site *site, tt_steps *steps)
+{
+    const double K = 0.2, p = 1.0 / site->once_in;
+    const double c_prob = sqrt((1.0 - K * log(-log(1.0 - p))) / (1.0 - K * log(-log(0.98))));
+    tt_say(steps, TT_S_en_probability, "cprob", "", c_prob,
+           "((1 - K ln(-ln(1 - p))) / (1 - K ln(-ln 0.98)))^0.5, K = 0.2",
+           "p = 1 / %.4g: once in so many years", site->once_in);
+    return c_prob;
+}
+
 static mean_wind mean_wind_at(const tt_wind_site *site, double z, tt_steps *steps)
 {
     const terrain *ground = terrain_of(site);
     const double height = fmax(z, ground->z_min), c_o = site->orography;
     const double logarithm = log(height / ground->z_0);
-    const double v_b = site->direction_factor * site->season_factor * site->basic_speed;
+    const double c_prob = site->once_in > 0.0 ? probability(site, steps) : 1.0;
+    const double v_b = site->direction_factor * site->season_factor * c_prob * site->basic_speed;
     const double k_r = 0.19 * pow(ground->z_0 / 0.05, 0.07);
     const double c_r = k_r * logarithm;
     const mean_wind wind = {.v_m = c_r * c_o * v_b, .I_v = 1.0 / (c_o * logarithm)};
-    tt_say(steps, TT_S_en_wind_speed, "vb", "m/s", v_b, "cdir cseason vb,0", "%.3g * %.3g * %.4g",
-           site->direction_factor, site->season_factor, site->basic_speed);
+    tt_say(steps, TT_S_en_wind_speed, "vb", "m/s", v_b, "cdir cseason cprob vb,0",
+           "%.3g * %.3g * %.4g * %.4g", site->direction_factor, site->season_factor, c_prob,
+           site->basic_speed);
     tt_say(steps, ground->source, "kr", "", k_r, "0.19 (z0 / 0.05)^0.07", "0.19 (%.3g / 0.05)^0.07",
            ground->z_0);
     tt_say(steps, TT_S_en_roughness, "cr", "", c_r, "kr ln(max(z, zmin) / z0)",

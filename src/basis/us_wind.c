@@ -55,6 +55,47 @@ static double profile(const tt_wind_site *site, double z, tt_steps *steps)
     return K_z;
 }
 
+/* ASCE 7 Fig. 26.8-1: k for exposures B, C, D; gamma; mu, of both sides the larger, since the wind
+ * may come from either. */
+static const struct {
+    double k[3], gamma, mu;
+} hills[] = {[TT_RIDGE] = {{1.30, 1.45, 1.55}, 3.0, 1.5},
+             [TT_ESCARPMENT] = {{0.75, 0.85, 0.95}, 2.5, 4.0},
+             [TT_ROUND_HILL] = {{0.95, 1.05, 1.15}, 4.0, 1.5}};
+
+/* ASCE 7 Eq. 26.8-1. Low and gentle hills, which the standard lets count as level ground, are not
+ * left out: the factor falls to 1 by itself. */
+static double topography(const tt_wind_site *site, double z, tt_steps *steps)
+{
+    const tt_hill *hill = &site->hill;
+    if (hill->kind == TT_NO_HILL) return site->orography;
+    const int row = site->exposure == 'B' ? 0 : site->exposure == 'C' ? 1 : 2;
+    const double k = hills[hill->kind].k[row], gamma = hills[hill->kind].gamma;
+    const double mu = hills[hill->kind].mu, slope = fmin(0.5, hill->height / hill->half_length);
+    const double L = fmax(hill->half_length, 2.0 * hill->height);
+    const double K_1 = k * slope, K_2 = fmax(0.0, 1.0 - hill->from_crest / (mu * L));
+    const double K_3 = exp(-gamma * z / L), root = 1.0 + K_1 * K_2 * K_3;
+    tt_say(steps, TT_S_asce_hill, "K1", "", K_1, "k H / Lh, H / Lh not over 0.5", "%.3g * %.4g", k,
+           slope);
+    tt_say(steps, TT_S_asce_hill, "K2", "", K_2, "1 - x / (mu L), L = max(Lh, 2 H)",
+           "1 - %.4g / (%.3g * %.4g)", hill->from_crest, mu, L);
+    tt_say(steps, TT_S_asce_hill, "K3", "", K_3, "exp(-gamma z / L)", "exp(-%.3g * %.4g / %.4g)",
+           gamma, z, L);
+    tt_say(steps, TT_S_asce_hill, "Kzt", "", root * root, "(1 + K1 K2 K3)^2",
+           "(1 + %.4g * %.4g * %.4g)^2", K_1, K_2, K_3);
+    return root * root;
+}
+
+/* A speed of the service level is brought to that of strength: decision 9 of ours. */
+static double speed_of(const tt_wind_site *site, tt_steps *steps)
+{
+    if (!site->service) return site->basic_speed;
+    const double V = sqrt(1.6) * site->basic_speed;
+    tt_say(steps, TT_S_service_speed, "V", "m/s", V, "sqrt(1.6) V service", "sqrt(1.6) %.4g",
+           site->basic_speed);
+    return V;
+}
+
 /* Edition 22 multiplies the force by Kd, edition 16 the pressure: the product is the same. */
 double tt_us_pressure(const tt_wind_site *site, double z, tt_steps *steps)
 {
@@ -63,7 +104,8 @@ double tt_us_pressure(const tt_wind_site *site, double z, tt_steps *steps)
     const double K_e = exp(-0.000119 * site->elevation);
     tt_say(steps, TT_S_asce_ke, "Ke", "", K_e, "exp(-0.000119 elevation)", "exp(-0.000119 * %.4g)",
            site->elevation);
-    const double V = site->basic_speed, K_d = site->directionality, K_zt = site->orography;
+    const double V = speed_of(site, steps), K_d = site->directionality;
+    const double K_zt = topography(site, z, steps);
     const double q_z = 0.613 * K_z * K_zt * K_d * K_e * V * V;
     tt_say(steps, newer ? TT_S_asce_pressure_22 : TT_S_asce_pressure_16, "qz", "Pa", q_z,
            newer ? "0.613 Kz Kzt Kd Ke V^2; Kd, which this edition puts into the force, stands here"
@@ -135,11 +177,12 @@ static double admittance(const char *symbol, double eta, tt_steps *steps)
 static double resonance(const tt_wind_site *site, const tt_wind_body *body, const gust *g,
                         tt_steps *steps)
 {
-    const double V_z = g->e->b * pow(g->z / 10.0, g->e->a) * site->basic_speed;
+    const double V = speed_of(site, NULL);
+    const double V_z = g->e->b * pow(g->z / 10.0, g->e->a) * V;
     const double N_1 = body->frequency * g->L / V_z, per_metre = body->frequency / V_z;
     const double R_n = 7.47 * N_1 / pow(1.0 + 10.3 * N_1, 5.0 / 3.0);
     tt_say(steps, g->e->source, "Vz", "m/s", V_z, "b (z-bar / 10)^a V",
-           "%.3g (%.4g / 10)^%.4g * %.4g", g->e->b, g->z, g->e->a, site->basic_speed);
+           "%.3g (%.4g / 10)^%.4g * %.4g", g->e->b, g->z, g->e->a, V);
     tt_say(steps, TT_S_asce_resonance, "N1", "", N_1, "n1 Lz / Vz", "%.4g * %.5g / %.5g",
            body->frequency, g->L, V_z);
     tt_say(steps, TT_S_asce_resonance, "Rn", "", R_n, "7.47 N1 / (1 + 10.3 N1)^(5/3)",

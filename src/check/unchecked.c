@@ -23,6 +23,26 @@ static bool wind_unsaid(const tt_check_input *in)
     return outdoors(in) && !in->piece->site.wind.given && !in->piece->site.wind.ruled_out;
 }
 
+static bool unsaid(const tt_site_load *load)
+{
+    return !load->given && !load->ruled_out;
+}
+
+static bool earthquake_unsaid(const tt_check_input *in)
+{
+    return unsaid(&in->piece->site.earthquake.load);
+}
+
+static bool ice_unsaid(const tt_check_input *in)
+{
+    return outdoors(in) && unsaid(&in->piece->site.ice.load);
+}
+
+static bool snow_unsaid(const tt_check_input *in)
+{
+    return outdoors(in) && unsaid(&in->piece->site.snow.load);
+}
+
 static bool hollow_bronze(const tt_check_input *in)
 {
     for (size_t i = 0; i < in->piece->segments.n; i++) {
@@ -82,6 +102,15 @@ static bool standing(const tt_check_input *in)
 {
     for (size_t i = 0; i < in->piece->stands.n; i++) {
         if (in->piece->stands.at[i].sole_n) return true;
+    }
+    return false;
+}
+
+/* Is any stand held against tilting, by what does not give? */
+static bool held_level_turns(const tt_check_input *in)
+{
+    for (size_t i = 0; i < in->piece->stands.n; i++) {
+        if (in->piece->stands.at[i].way[3] || in->piece->stands.at[i].way[4]) return true;
     }
     return false;
 }
@@ -153,12 +182,12 @@ static const row rows[] = {
     {"vortex",
      "shedding of vortices and galloping of slender limbs: this version does not compute it", NULL,
      true, windy},
-    {"earthquake", later, NULL, true, always},
-    {"people", "people who climb, hang or push: this version does not compute it",
-     "a load of your own: loads: [{case: ..., kind: variable, at: ..., force: ...}]", true, always},
-    {"ice", later, NULL, true, outdoors},
-    {"snow", later, NULL, true, outdoors},
-    {"heat", later, NULL, true, outdoors},
+    {"earthquake", "site says nothing of the earthquake",
+     "site: {earthquake: {...}}, or earthquake: none", true, earthquake_unsaid},
+    {"ice", "site says nothing of ice", "site: {ice: {thickness: ..., wind: ...}}, or ice: none",
+     true, ice_unsaid},
+    {"snow", "site says nothing of snow", "site: {snow: {ground: ...}}, or snow: none", true,
+     snow_unsaid},
     {"weight.patterns",
      "weight heavy on one side and light on the other: this version takes all heavy and all light",
      NULL, true, always},
@@ -169,8 +198,10 @@ static const row rows[] = {
      "whether the bronze cracks before the armature is spent: this version does not compute it",
      NULL, false, armature_in_bronze},
     {"base spring",
-     "how far the base turns under the stands: this version takes them as held as written", NULL,
-     true, always},
+     "how far the base turns under the stands: this version takes them as held as written",
+     "its stiffness, where it is known: held: {move: [x, y, z], turn: [z], spring: {turn_x: ..., "
+     "turn_y: ...}}",
+     true, held_level_turns},
     {"splices", "where members of the armature meet: their welds or sockets are not described",
      "splices: [{at: ..., weld: {throat: ...}}]", true, spliced},
     {"anchors",
@@ -313,7 +344,9 @@ static bool waiting(const tt_check_input *in, tt_findings *out)
 static bool said(const tt_piece *piece, const char *check)
 {
     for (size_t i = 0; i < piece->waiting.n; i++)
-        if (strcmp(piece->waiting.at[i].check, check) == 0) return true;
+        if (strcmp(piece->waiting.at[i].check, check) == 0 &&
+            strcmp(piece->waiting.at[i].where, "the whole piece") == 0)
+            return true;
     return false;
 }
 
@@ -329,6 +362,8 @@ tt_status tt_unchecked_find(const tt_check_input *in, tt_findings *out)
                                     .needed = rows[i].needed};
         if (!tt_unchecked_add(out, entry)) return TT_E_NOMEM;
     }
-    return tt_unchecked_members(in, out) && transfer(in, out) && dead_seams(in, out) ? TT_OK
-                                                                                     : TT_E_NOMEM;
+    return tt_unchecked_members(in, out) && transfer(in, out) && dead_seams(in, out) &&
+                   tt_lifting(in, out)
+               ? TT_OK
+               : TT_E_NOMEM;
 }

@@ -240,6 +240,6 @@ tt_status tt_combine(const tt_piece *piece, const tt_actions *actions, const tt_
     const size_t n = basis->rules(piece->risk, rules, RULES);
     for (size_t i = 0; i < n; i++) spread_rule(&j, &rules[i]);
     for (size_t i = 0; i < piece->combinations.n; i++)
-        own_combination(&j, &piece->combinations.at[i]);
+        if (!piece->combinations.at[i].waits) own_combination(&j, &piece->combinations.at[i]);
     return j.short_of_memory ? TT_E_NOMEM : TT_OK;
 }

@@ -42,6 +42,35 @@ static void lumps(const tt_assessment *a, tt_report *out)
     masses(a, out);
 }
 
+/* "x y z, turns about x" */
+static const char *ways(const tt_stand *stand, tt_report *out)
+{
+    const char *words = "";
+    for (int i = 0; i < 6; i++) {
+        if (!stand->way[i]) continue;
+        words = tt_report_text(out, "%s%s%s%c", words, *words ? ", " : "",
+                               i < 3 ? "along " : "about ", "xyz"[i % 3]);
+    }
+    return words;
+}
+
+static const char *held(const tt_stand *stand, tt_unit_system units, tt_report *out)
+{
+    static const char *const word[] = {"fixed", "pinned", "rests"};
+    if (stand->held == TT_HELD_RESTS && stand->friction.origin)
+        return tt_report_text(out, "rests, friction %.4g", stand->friction.is);
+    if (stand->held != TT_HELD_IN_PART) return word[stand->held];
+    const char *words = ways(stand, out);
+    for (int i = 0; i < 6; i++) {
+        if (!stand->spring[i].origin) continue;
+        words = tt_report_text(
+            out, "%s%sspring %s %c %s", words, *words ? ", " : "", i < 3 ? "along" : "about",
+            "xyz"[i % 3],
+            tt_say_exactly(out, stand->spring[i].is, i < 3 ? "N/m" : "N.m/rad", units, 1));
+    }
+    return words;
+}
+
 static void stands(const tt_piece *piece, tt_report *out)
 {
     static const tt_column columns[] = {{"stand", TT_LEFT}, {"held", TT_LEFT}, {"sole", TT_LEFT}};
@@ -49,8 +78,7 @@ static void stands(const tt_piece *piece, tt_report *out)
     for (size_t i = 0; i < piece->stands.n; i++) {
         const tt_stand *stand = &piece->stands.at[i];
         const char *const cells[] = {piece->points.at[stand->at].name,
-                                     stand->held == TT_HELD_FIXED ? "fixed" : "pinned",
-                                     stand->sole_n ? "yes" : "no"};
+                                     held(stand, piece->report, out), stand->sole_n ? "yes" : "no"};
         tt_report_row(out, cells);
     }
 }

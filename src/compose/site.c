@@ -18,14 +18,27 @@ static const char *over(double m, tt_unit_system units, tt_report *out)
                           m > 0.0 ? "above" : "below");
 }
 
+static const char *hill(const tt_site_wind *wind, tt_unit_system units, tt_report *out)
+{
+    static const char *const words[] = {"", "a ridge", "an escarpment", "a round hill"};
+    if (!wind->hill) return tt_report_text(out, "orography %s", plain(&wind->orography, out));
+    return tt_report_text(out, "%s of %s, half length %s, the crest %s away", words[wind->hill],
+                          tt_say_exactly(out, wind->hill_height.is, "m", units, 1),
+                          tt_say_exactly(out, wind->hill_half_length.is, "m", units, 1),
+                          tt_say_exactly(out, wind->hill_from_crest.is, "m", units, 1));
+}
+
 static const char *european(const tt_site_wind *wind, const char *speed, tt_report *out)
 {
     static const char *const terrains[] = {"0", "I", "II", "III", "IV"};
     const size_t terrain = (size_t)wind->exposure;
+    const char *again = wind->once_in.origin ? tt_report_text(out, ", brought to once in %s years",
+                                                              plain(&wind->once_in, out))
+                                             : "";
     return tt_report_text(out,
-                          "Wind: basic speed %s (mean of ten minutes, once in 50 years), terrain "
+                          "Wind: basic speed %s (mean of ten minutes, once in 50 years)%s, terrain "
                           "%s, orography %s, direction %s, season %s, air %s.",
-                          speed, terrain < 5 ? terrains[terrain] : "none",
+                          speed, again, terrain < 5 ? terrains[terrain] : "none",
                           plain(&wind->orography, out), plain(&wind->direction_factor, out),
                           plain(&wind->season_factor, out),
                           tt_say_exactly(out, wind->air.is, "kg/m3", TT_METRIC, 1));
@@ -35,9 +48,10 @@ static const char *american(const tt_assessment *a, const char *speed, tt_report
 {
     const tt_site_wind *wind = &a->piece->site.wind;
     return tt_report_text(out,
-                          "Wind: basic speed %s (gust of 3 s, strength level), exposure %c, "
-                          "orography %s, directionality %s, %s the sea.",
-                          speed, wind->exposure, plain(&wind->orography, out),
+                          "Wind: basic speed %s (gust of 3 s, %s level), exposure %c, "
+                          "%s, directionality %s, %s the sea.",
+                          speed, wind->speed_is == TT_SPEED_SERVICE ? "service" : "strength",
+                          wind->exposure, hill(wind, a->piece->report, out),
                           plain(&wind->directionality, out),
                           over(wind->elevation.is, a->piece->report, out));
 }

@@ -99,6 +99,13 @@ tt_status tt_assemble_stiffness(tt_frame *frame)
         const tt_bar_matrix k = stiffness_of(frame, bar);
         fits = add_bar(frame, bar, &k, &terms);
     }
+    for (size_t i = 0; i < frame->springs.n && fits; i++) {
+        const tt_frame_spring_at *at = &frame->springs.at[i];
+        tt_mat6 own = {{{0}}};
+        for (int d = 0; d < TT_SIX; d++) own.at[d][d] = at->stiffness[d];
+        bring(&own, tt_arm(frame, at->node));
+        fits = add_own(&terms, frame->bodies.at[frame->nodes.at[at->node].body].unknown, &own);
+    }
     return finish(frame, fits, &terms, &frame->stiffness);
 }
 

@@ -16,6 +16,7 @@ tt_frame *tt_frame_free(tt_frame *frame)
     tt_list_clear(&frame->bars);
     tt_list_clear(&frame->arms);
     tt_list_clear(&frame->masses);
+    tt_list_clear(&frame->springs);
     tt_list_clear(&frame->bodies);
     tt_sparse_free(&frame->stiffness);
     tt_sparse_free(&frame->mass);

@@ -66,6 +66,11 @@ tt_status tt_frame_energy(const tt_frame *frame, const tt_frame_load *load,
                           const tt_frame_state *state, double *work, double *strain)
 {
     *work = *strain = 0.0;
+    for (size_t i = 0; i < frame->springs.n; i++) {
+        const tt_frame_spring_at *spring = &frame->springs.at[i];
+        const double *move = state->move[spring->node];
+        for (int d = 0; d < TT_SIX; d++) *strain += 0.5 * spring->stiffness[d] * move[d] * move[d];
+    }
     for (size_t i = 0; i < frame->bars.n; i++) {
         double at[TT_BAR_POINTS][TT_SIX];
         const double *start = state->move[frame->bars.at[i].from];

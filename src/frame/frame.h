@@ -50,6 +50,9 @@ bool tt_frame_add_bar(tt_frame *frame, size_t from, size_t to, const tt_axes *ax
 bool tt_frame_add_arm(tt_frame *frame, size_t a, size_t b);
 /** Held directions of a node: x, y, z, then turns about x, y, z, global. */
 bool tt_frame_hold(tt_frame *frame, size_t node, const bool held[TT_SIX]);
+/** Linear springs to the ground at a node, in the directions of tt_frame_hold: N/m and N.m/rad, 0
+ * for none. Not at a node that is held in the same direction: there it does nothing. */
+bool tt_frame_spring(tt_frame *frame, size_t node, const double stiffness[TT_SIX]);
 /** A mass on a rigid offset from a node; inertia about global axes through the mass, kg.m2. */
 bool tt_frame_add_mass(tt_frame *frame, size_t node, double mass, tt_vec3 offset,
                        const double inertia[3]);
@@ -82,13 +85,13 @@ typedef struct {
 
 /** What a load case does. Arrays live in the pool given to tt_frame_solve. */
 typedef struct {
-    double (*move)[TT_SIX]; /* [nodes] m and rad, global */
-    double (
-        *reaction)[TT_SIX]; /* [nodes] ground on frame, N and N.m about the node; zero where free */
-    double (*end)[TT_SIX];  /* [bars] section forces at the bar's start (x = 0+), local */
-    double residual;        /* |applied + reactions| / (|applied| + tiny), forces and moments
-                               about the origin, the larger of the two relative sums */
-    double refinement;      /* what one step of refinement moved, relative */
+    double (*move)[TT_SIX];     /* [nodes] m and rad, global */
+    double (*reaction)[TT_SIX]; /* [nodes] ground on frame, N and N.m about the node; zero where
+                                   free; a spring gives -k u */
+    double (*end)[TT_SIX];      /* [bars] section forces at the bar's start (x = 0+), local */
+    double residual;            /* |applied + reactions| / (|applied| + tiny), forces and moments
+                                   about the origin, the larger of the two relative sums */
+    double refinement;          /* what one step of refinement moved, relative */
 } tt_frame_state;
 
 /** Solves one load case, with one step of refinement on a long double residual. TT_E_NOT_FINITE.
@@ -118,7 +121,8 @@ void tt_frame_cut_section(const tt_frame *frame, const tt_frame_state *state,
                           double out[TT_SIX]);
 
 /** The work of a load case on its own movements, half the sum of loads times moves (line loads at
- *  the points), and the strain energy from section forces and section flexibilities; J. Equal when
+ *  the points), and the strain energy from section forces and section flexibilities, with that of
+ *  the springs; J. Equal when
  *  the movements fit together and the forces balance. TT_E_NOT_FINITE. */
 tt_status tt_frame_energy(const tt_frame *frame, const tt_frame_load *load,
                           const tt_frame_state *state, double *work, double *strain);

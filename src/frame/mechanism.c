@@ -36,7 +36,8 @@ tt_status tt_find_loose(const tt_frame *frame, tt_frame_fault *fault)
     tt_status status = set && held ? TT_OK : TT_E_NOMEM;
     if (status == TT_OK) join_all(frame, set);
     for (size_t i = 0; i < n && status == TT_OK; i++) {
-        if (frame->nodes.at[i].any_held) held[tt_set_root(set, i)] = true;
+        if (frame->nodes.at[i].any_held || frame->nodes.at[i].sprung)
+            held[tt_set_root(set, i)] = true;
     }
     for (size_t i = 0; i < n && status == TT_OK; i++) {
         if (held[tt_set_root(set, i)]) continue;

@@ -37,7 +37,7 @@ typedef struct {
 typedef struct {
     tt_vec3 at;
     bool held[TT_SIX];
-    bool any_held;
+    bool any_held, sprung;
     size_t body;
 } tt_frame_node;
 
@@ -53,6 +53,11 @@ typedef struct {
 } tt_frame_mass_at;
 
 typedef struct {
+    size_t node;
+    double stiffness[TT_SIX];
+} tt_frame_spring_at;
+
+typedef struct {
     size_t master;       /* node */
     int unknown[TT_SIX]; /* -1 where held */
 } tt_frame_body;
@@ -62,6 +67,7 @@ struct tt_frame {
     TT_LIST(tt_frame_bar) bars;
     TT_LIST(tt_frame_arm) arms;
     TT_LIST(tt_frame_mass_at) masses;
+    TT_LIST(tt_frame_spring_at) springs;
     TT_LIST(tt_frame_body) bodies; /* from here on filled by tt_frame_prepare */
     int unknowns;
     tt_sparse stiffness, mass;
@@ -130,8 +136,17 @@ void tt_long_moves(const tt_frame *frame, const tt_body_moves *moves, long doubl
 /** How much more the end of a bar moves than its start carries it; local. */
 void tt_bar_moved(const tt_frame *frame, const tt_frame_bar *bar, long double (*nodes)[TT_SIX],
                   double out[TT_SIX]);
-/** Twice the strain energy of all bars. */
+/** Twice the strain energy of all bars and springs. */
 double tt_strain_energy(const tt_frame *frame, long double (*nodes)[TT_SIX]);
+
+/* springs.c; moved: moves of the nodes. */
+/** Adds the forces of the nodes on the springs. */
+void tt_springs_push(const tt_frame *frame, long double (*moved)[TT_SIX],
+                     double (*on_node)[TT_SIX]);
+/** Adds what the springs give to the reactions, from the moves of the state. */
+void tt_springs_react(const tt_frame *frame, tt_frame_state *state);
+/** Twice what the springs store. */
+double tt_springs_energy(const tt_frame *frame, long double (*moved)[TT_SIX]);
 
 /* bodies.c */
 tt_status tt_bodies_form(tt_frame *frame, tt_frame_fault *fault);

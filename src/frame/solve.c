@@ -68,8 +68,8 @@ static void add_to_nodes(const tt_frame_bar *bar, const tt_bar_ends *ends, doubl
     }
 }
 
-/* Forces of the nodes on all bars, the first time with nothing moved yet. end (NULL: not wanted)
- * takes the section forces at the starts. */
+/* Forces of the nodes on all bars and springs, the first time with nothing moved yet. end (NULL:
+ * not wanted) takes the section forces at the starts. */
 static void push_bars(const desk *d, const one_case *c, bool moves, double (*end)[TT_SIX])
 {
     if (moves) tt_long_moves(d->frame, &c->moves, d->moved);
@@ -81,6 +81,7 @@ static void push_bars(const desk *d, const one_case *c, bool moves, double (*end
         add_to_nodes(bar, &ends, d->on_node);
         for (int k = 0; k < TT_SIX && end; k++) end[i][k] = 0.0 - ends.start[k]; /* never -0 */
     }
+    if (moves) tt_springs_push(d->frame, d->moved, d->on_node);
 }
 
 /* Forces of the bodies on all bars, less the loads on nodes: what the ground must give, and at free
@@ -170,6 +171,7 @@ static tt_status give(const desk *d, one_case *c, tt_frame_state *state)
         for (int k = 0; k < TT_SIX; k++) c->moves.rough[b][k] += c->moves.fine[b][k];
     }
     tt_node_moves(frame, c->moves.rough, state->move);
+    tt_springs_react(frame, state);
     state->residual = tt_frame_imbalance(frame, c->load, state);
     return all_finite(frame, state) ? TT_OK : TT_E_NOT_FINITE;
 }

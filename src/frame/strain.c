@@ -49,5 +49,5 @@ double tt_strain_energy(const tt_frame *frame, long double (*nodes)[TT_SIX])
         tt_mat6_apply(&bar->end_stiffness, moved, forces);
         for (int d = 0; d < TT_SIX; d++) sum += moved[d] * forces[d];
     }
-    return sum;
+    return sum + tt_springs_energy(frame, nodes);
 }

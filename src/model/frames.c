@@ -123,16 +123,27 @@ static bool add_bars(const tt_model *model, tt_frame *frame, int carry)
     return fits;
 }
 
+static bool add_stand(const tt_stand *stand, tt_frame *frame)
+{
+    double stiffness[TT_SIX];
+    bool held = false, sprung = false;
+    for (int d = 0; d < TT_SIX; d++) {
+        stiffness[d] = stand->spring[d].origin ? stand->spring[d].is : 0.0;
+        sprung = sprung || stand->spring[d].origin;
+        held = held || stand->way[d];
+    }
+    if (held && !tt_frame_hold(frame, stand->at, stand->way)) return false;
+    return !sprung || tt_frame_spring(frame, stand->at, stiffness);
+}
+
 static bool add_the_rest(const tt_piece *piece, tt_frame *frame)
 {
-    static const bool held[][TT_SIX] = {[TT_HELD_FIXED] = {true, true, true, true, true, true},
-                                        [TT_HELD_PINNED] = {true, true, true, false, false, false}};
     bool fits = true;
     for (size_t i = 0; i < piece->arms.n; i++) {
         fits = fits && tt_frame_add_arm(frame, piece->arms.at[i].a, piece->arms.at[i].b);
     }
     for (size_t i = 0; i < piece->stands.n; i++) {
-        fits = fits && tt_frame_hold(frame, piece->stands.at[i].at, held[piece->stands.at[i].held]);
+        fits = fits && add_stand(&piece->stands.at[i], frame);
     }
     for (size_t i = 0; i < piece->lumps.n; i++) {
         const tt_lump *lump = &piece->lumps.at[i];

@@ -32,8 +32,10 @@ tt_section tt_bronze_at(const tt_piece *piece, const tt_segment *segment, double
     const double nu = tt_poisson(&piece->metals.at[segment->alloy]);
     if (segment->solid) return tt_section_solid(&outline, nu);
     const double wall = tt_segment_wall(segment, t, which);
-    return which ? tt_section_shell_for_stress(&outline, wall)
-                 : tt_section_shell(&outline, wall, nu);
+    tt_section shell =
+        which ? tt_section_shell_for_stress(&outline, wall) : tt_section_shell(&outline, wall, nu);
+    if (segment->open && wall < tt_outline_closing_wall(&outline)) tt_section_slit(&shell, wall);
+    return shell;
 }
 
 /* The member less `loss` from its outside; what is left of a wall counts by the wall factor. False:

@@ -72,7 +72,8 @@ typedef struct {
     unsigned origin;
 } tt_member;
 
-typedef enum { TT_WIND_BY_SHAPE, TT_WIND_OWN_DRAG, TT_WIND_NONE } tt_wind_on;
+/** BY_CODE: the code's own coefficients are wanted; computed as by shape until they are there. */
+typedef enum { TT_WIND_BY_SHAPE, TT_WIND_OWN_DRAG, TT_WIND_NONE, TT_WIND_BY_CODE } tt_wind_on;
 
 typedef struct {
     const char *name;
@@ -91,6 +92,10 @@ typedef struct {
     tt_wind_on wind;
     double drag; /* TT_WIND_OWN_DRAG */
     const char *drag_because;
+    bool open; /* no closed section for torsion: a window, or a lengthwise seam that counts
+                  under a half */
+    tt_given seam_along; /* efficiency of a lengthwise seam; origin 0: none */
+    bool climbable;      /* as said; nothing said: no */
     tt_place place;
 } tt_segment;
 
@@ -114,20 +119,31 @@ typedef struct {
     double wind_area;  /* m2, every direction alike; 0 none */
     double drag;       /* 0: by the basis */
     double inertia[3]; /* kg.m2, global axes through the lump */
+    bool plate;        /* the wind meets a flat */
     unsigned origin;
     tt_place place;
 } tt_lump;
 
-typedef enum { TT_HELD_FIXED, TT_HELD_PINNED } tt_held;
+typedef enum { TT_HELD_FIXED, TT_HELD_PINNED, TT_HELD_RESTS, TT_HELD_IN_PART } tt_held;
 
 typedef struct {
-    size_t at; /* point */
-    tt_held held;
+    size_t at;          /* point */
+    tt_held held;       /* in a word; what computes reads `way` and `spring` */
+    bool way[6];        /* held: moves along x, y, z, turns about x, y, z, global */
+    tt_given spring[6]; /* N/m, N.m/rad; origin 0: none */
+    tt_given friction;  /* of what rests; origin 0: none */
     tt_vec3 *sole; /* polygon round the stand's point, global axes, m from that point, z = 0; NULL
                       none */
     size_t sole_n;
     tt_place place;
 } tt_stand;
+
+/** A hill by its shape, us; kind NONE: level ground, or a factor of its own. */
+typedef enum { TT_HILL_NONE, TT_HILL_RIDGE, TT_HILL_ESCARPMENT, TT_HILL_ROUND } tt_hill_kind;
+
+/** Which speed was written: eu the ten-minute mean; us a 3 s gust, of the map for strength or of
+ * one for service. */
+typedef enum { TT_SPEED_UNSAID, TT_SPEED_MEAN, TT_SPEED_GUST, TT_SPEED_SERVICE } tt_wind_speed;
 
 typedef struct {
     bool given;     /* site.wind is a map */
@@ -136,13 +152,67 @@ typedef struct {
     tt_given basic_speed;
     int exposure; /* eu 0..4, us 'B'..'D' */
     tt_given orography, direction_factor, season_factor, air, directionality, elevation;
+    tt_wind_speed speed_is;
+    tt_given once_in;                                        /* years, eu; origin 0: 50 */
+    tt_given surface_roughness;                              /* m, eu */
+    int hill;                                                /* a tt_hill_kind */
+    tt_given hill_height, hill_half_length, hill_from_crest; /* m */
 } tt_site_wind;
+
+/** What the site says of a load: nothing, its figures, or that there is none. */
+typedef struct {
+    bool given, ruled_out;
+} tt_site_load;
+
+/** Fields that the basis or the form of writing does not use have origin 0, words are -1. */
+typedef struct {
+    tt_site_load load;
+    tt_given ag;               /* m/s2, eu, on rock; importance is not in it */
+    int ground, type;          /* eu: 0..4 for A..E; 1, 2 */
+    tt_given soil, tb, tc, td; /* eu: S, s, s, s, in place of ground and type */
+    tt_given q;                /* eu */
+    int method;                /* 0 lateral force, 1 response spectrum */
+    tt_given ss, s1, sds, sd1; /* us, of gravity */
+    int site_class, row;       /* us: 0..8 for A, B, BC, C, CD, D, DE, E, F; 0 other, 1 monument */
+    bool rigid, detailing;     /* each with its reason among the origins */
+    bool on_building;
+    tt_given building_at, building_roof; /* m over ground: where it stands, and the roof */
+} tt_site_quake;
+
+typedef struct {
+    tt_site_load load;
+    tt_given climb, push; /* N */
+    tt_given reach;       /* m over what can be stood on */
+    int count;
+} tt_site_people;
+
+typedef struct {
+    tt_site_load load;
+    tt_given thickness, wind; /* m, m/s */
+} tt_site_ice;
+
+typedef struct {
+    tt_site_load load;
+    tt_given ground; /* Pa */
+} tt_site_snow;
+
+/** Differences of temperature from when it was put together, K; [0] warm, [1] cold. */
+typedef struct {
+    tt_site_load load;
+    tt_given bronze[2], armature[2];
+} tt_site_heat;
 
 typedef struct {
     bool indoors, open_to_public;
     tt_given base_height; /* m above ground */
     tt_given damping;     /* logarithmic decrement */
     tt_site_wind wind;
+    tt_site_quake earthquake;
+    tt_site_people people;
+    tt_site_ice ice;
+    tt_site_snow snow;
+    tt_site_heat heat;
+    bool fills; /* water can stand in a limb */
 } tt_site;
 
 typedef enum { TT_LOAD_PERMANENT, TT_LOAD_VARIABLE, TT_LOAD_ACCIDENTAL } tt_load_kind;
@@ -169,6 +239,8 @@ typedef struct {
     int level; /* tt_level of the basis */
     tt_term *term;
     size_t terms;
+    bool waits;            /* for a load that is not computed yet: it is left out */
+    tt_given imperfection; /* level over vertical; origin 0: none */
     tt_place place;
 } tt_own_combination;
 

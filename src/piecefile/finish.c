@@ -5,6 +5,8 @@
 #include <math.h>
 #include <stdio.h>
 
+#define COUNTS_AS_OPEN 0.5 /* efficiency of a lengthwise seam: decision 6 of ours */
+
 static void bronze_default(tt_reader *reader, const char *key)
 {
     tt_enter(reader, "bronze");
@@ -155,6 +157,10 @@ static tt_segment finish(tt_reader *reader, const tt_draft *draft)
                           .wind = said->wind.on,
                           .drag = said->wind.drag,
                           .drag_because = said->wind.because,
+                          .open = said->open == TT_YES ||
+                                  (said->seam_along.origin && said->seam_along.is < COUNTS_AS_OPEN),
+                          .seam_along = said->seam_along,
+                          .climbable = said->climbable == TT_YES,
                           .place = tt_keep_place(draft->node)};
     segment.outline.numbers[1] = draft->outline_to.numbers[0];
     segment.outline_to.numbers[0] = draft->outline.numbers[0];

@@ -180,6 +180,20 @@ const char *tt_map_note(const tt_map *of)
         {&tt_drag_map, "Or `none`: no wind on it."},
         {&tt_lump_map, "It needs a `mass` or a `skin`. Left out, `drag` is that of a body of "
                        "unknown shape in the basis."},
+        {&tt_stand_map, "`held` is a word, or says direction by direction what cannot move, turn, "
+                        "or gives as a spring."},
+        {&tt_quake_map, "Or `none`. eu: `ag` with `ground` and `type`, or with `soil`; us: `ss`, "
+                        "`s1` and `site_class`, or `sds` and `sd1`."},
+        {&tt_people_map, "Or `{is: none, because: ...}`. Left out, these defaults hold."},
+        {&tt_ice_map, "Or `none`."},
+        {&tt_snow_map, "Or `none`."},
+        {&tt_heat_map, "Or `none`. Left out, these defaults hold outdoors."},
+        {&tt_combination_map,
+         "Loads: those of the file, `weight`, `wind`, `wind 90`. Known, and not computed yet: "
+         "`wind "
+         "90 turning left`, `wind 90 flats up middle`, `quake x`, `climb PLACE toward 45`, `push "
+         "PLACE`, `ice`, `snow`, `heat`, `cold`, `water`; loads together that use one are left out "
+         "and told."},
         {&tt_load_map, "`at` with `force` or `moment`, or `along` with `force_per_length`."},
     };
     for (size_t i = 0; i < sizeof notes / sizeof *notes; i++)

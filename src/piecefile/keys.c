@@ -211,6 +211,19 @@ const tt_map tt_armature_map = {"armature", COUNTED(armature), NULL};
 
 /* ---- limbs and segments ---- */
 
+static const tt_consumer no_open_shell = {
+    "open.shell",
+    "torsion counts as that of an open strip; where it turns about, how it warps and "
+    "what a window's corners bear is not computed by this version",
+    "what the opening is stiffened with is for an engineer", true, "no"};
+static const tt_consumer no_seam_along = {
+    "seam.along",
+    "whether the lengthwise seam bears the shear in it is not computed by this version", NULL, true,
+    NULL};
+static const tt_consumer no_climbing = {
+    "people", "people who climb, hang or push: this version does not compute it",
+    "a load of your own there: loads: [{case: ..., kind: variable, at: ..., force: ...}]", false,
+    "no"};
 static const tt_key shape[] = {
     {"solid", TT_KEY_FLAG, offsetof(tt_said, solid), .doc = "cast solid", .example = "solid: yes"},
     {"faces", TT_KEY_OWN, offsetof(tt_said, faces), .read = tt_read_faces, FACING,
@@ -221,9 +234,15 @@ static const tt_key shape[] = {
     {"wind", TT_KEY_OWN, offsetof(tt_said, wind), .read = tt_read_segment_wind, .words = nones,
      .map = &tt_drag_map, .doc = "own drag, or none",
      .example = "wind: {drag: 1.2, because: \"tested\"}"},
-    UNREAD("open", "a shell with a window or an unwelded lengthwise seam"),
-    UNREAD("seam_along", "efficiency of a lengthwise seam"),
-    UNREAD("climbable", "people can climb on it"),
+    {"open", TT_KEY_FLAG, offsetof(tt_said, open), .consumer = &no_open_shell,
+     .doc = "a shell with a window or an unwelded lengthwise seam: no closed section for torsion",
+     .example = "open: no"},
+    {"seam_along", TT_KEY_GIVEN, offsetof(tt_said, seam_along), TT_Q_PURE, 0, 1,
+     .consumer = &no_seam_along,
+     .doc = "efficiency of a lengthwise seam; under 0.5 the shell counts as open",
+     .example = "seam_along: 0.8"},
+    {"climbable", TT_KEY_FLAG, offsetof(tt_said, climbable), .consumer = &no_climbing,
+     .doc = "people can climb on it", .example = "climbable: yes"},
 };
 static const tt_map shape_map = {"a limb", COUNTED(shape), &metal_map};
 
@@ -334,8 +353,9 @@ static const tt_key member[] = {
 };
 const tt_map tt_member_map = {"an armature", COUNTED(member), NULL};
 
+static const char *const codes[] = {"code", NULL};
 static const tt_key drag[] = {
-    {"drag", TT_KEY_OWN, .dimension = TT_Q_PURE, .least = 0.01, .most = 5,
+    {"drag", TT_KEY_OWN, .dimension = TT_Q_PURE, .least = 0.01, .most = 5, .words = codes,
      .reason = "always, here or in `because`",
      .doc = "own coefficient on the width across the wind", .example = "drag: 1.2"},
     {"because", TT_KEY_OWN, .form = TT_FORM_WORDS, .doc = "the reason",

@@ -56,7 +56,8 @@ typedef enum {
 } tt_form;
 
 /** What would use a key, and is not built yet: what is said by the key is kept and told under *not
- *  checked*, and stands there in place of the row of check/unchecked.c that has the same check. */
+ *  checked*; of the whole piece it stands there in place of the row of check/unchecked.c that has
+ * the same check. */
 typedef struct {
     const char *check, *why, *give; /* of the row; give may be NULL */
     bool needed;
@@ -98,9 +99,10 @@ struct tt_map {
 };
 
 extern const tt_map tt_root_map, tt_scale_map, tt_units_map, tt_material_map, tt_bronze_map,
-    tt_armature_map, tt_limb_map, tt_segment_map, tt_outline_map, tt_member_map, tt_numbers_map, tt_drag_map,
-    tt_lump_map, tt_stand_map, tt_site_map, tt_wind_map, tt_load_map, tt_combination_map,
-    tt_limits_map;
+    tt_armature_map, tt_limb_map, tt_segment_map, tt_outline_map, tt_member_map, tt_numbers_map,
+    tt_drag_map, tt_lump_map, tt_stand_map, tt_spring_map, tt_site_map, tt_wind_map, tt_hill_map,
+    tt_quake_map, tt_quake_soil_map, tt_people_map, tt_ice_map, tt_snow_map, tt_heat_map,
+    tt_cold_map, tt_load_map, tt_combination_map, tt_limits_map;
 extern const tt_map tt_rack_map, tt_seam_map, tt_splice_map, tt_splice_weld_map,
     tt_splice_socket_map, tt_splice_flange_map, tt_splice_lug_map, tt_tie_map, tt_tie_weld_map,
     tt_hole_map, tt_base_map, tt_plate_map, tt_anchors_map, tt_tested_map, tt_concrete_map,

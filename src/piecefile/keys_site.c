@@ -8,15 +8,24 @@
     }
 #define ROOM .least = -TT_LONGEST, .most = TT_LONGEST
 #define A_LENGTH .dimension = TT_Q_LENGTH
-#define HEAVIEST 1e7 /* kg */
+#define HEAVIEST 1e7  /* kg */
+#define STIFFEST 1e15 /* N/m, N.m/rad: no real thing is stiffer */
 
 static const char *const nones[] = {"none", NULL};
-static const char *const helds[] = {"fixed", "pinned", NULL};
+static const char *const yes_no[] = {"yes", "no", NULL};
+static const char *const helds[] = {"fixed", "pinned", "rests", NULL};
+static const char *const ways[] = {"x", "y", "z", NULL};
 static const char *const terrains[] = {"0", "I", "II", "III", "IV", NULL};
+static const char *const speeds[] = {"mean", "gust", "service", NULL};
+static const char *const hills[] = {"ridge", "escarpment", "hill", NULL};
 static const char *const exposures[] = {"B", "C", "D", NULL};
 static const char *const kinds[] = {"permanent", "variable", "accidental", NULL};
 static const char *const levels[] = {"strength",   "allowable", "equilibrium", "service",
                                      "accidental", "seismic",   NULL};
+
+static const tt_consumer no_flats = {
+    "wind.flats", "wind square to a flat, off its middle: this version does not compute it", NULL,
+    true, "no"};
 
 /* Fields of tt_lump. A key of kind OWN without a reader is read by the code of its map. */
 static const tt_key lump[] = {
@@ -36,15 +45,59 @@ static const tt_key lump[] = {
      .example = "drag: 1.3"},
     {"inertia", TT_KEY_OWN, 0, TT_Q_INERTIA, 0, 1e9, .form = TT_FORM_TRIPLE,
      .doc = "about global axes through the lump", .example = "inertia: [0.1 kg.m2, 0.1 kg.m2, 0]"},
-    UNREAD("plate", "wind on a flat"),
+    {"plate", TT_KEY_OWN, .words = yes_no, .consumer = &no_flats,
+     .doc = "the wind meets a flat: a cape, a wing", .example = "plate: yes"},
 };
 const tt_map tt_lump_map = {"a lump", COUNTED(lump), NULL};
+
+/* Fields of tt_stand. */
+static const tt_key spring[] = {
+    {"move_x", TT_KEY_GIVEN, offsetof(tt_stand, spring[0]), TT_Q_STIFFNESS, 1e-3, STIFFEST,
+     .doc = "stiffness along x", .example = "move_x: 500 kN/m"},
+    {"move_y", TT_KEY_GIVEN, offsetof(tt_stand, spring[1]), TT_Q_STIFFNESS, 1e-3, STIFFEST,
+     .doc = "stiffness along y", .example = "move_y: 500 kN/m"},
+    {"move_z", TT_KEY_GIVEN, offsetof(tt_stand, spring[2]), TT_Q_STIFFNESS, 1e-3, STIFFEST,
+     .doc = "stiffness up and down", .example = "move_z: 500 kN/m"},
+    {"turn_x", TT_KEY_GIVEN, offsetof(tt_stand, spring[3]), TT_Q_TURN_STIFFNESS, 1e-3, STIFFEST,
+     .doc = "stiffness about x", .example = "turn_x: 200 kN.m/rad"},
+    {"turn_y", TT_KEY_GIVEN, offsetof(tt_stand, spring[4]), TT_Q_TURN_STIFFNESS, 1e-3, STIFFEST,
+     .doc = "stiffness about y", .example = "turn_y: 200 kN.m/rad"},
+    {"turn_z", TT_KEY_GIVEN, offsetof(tt_stand, spring[5]), TT_Q_TURN_STIFFNESS, 1e-3, STIFFEST,
+     .doc = "stiffness about z", .example = "turn_z: 200 kN.m/rad"},
+};
+const tt_map tt_spring_map = {"a spring", COUNTED(spring), NULL};
+
+static const tt_consumer no_friction = {
+    "sliding", "whether it slides is not computed by this version; it is taken as held level",
+    "held: fixed or pinned, where something holds it", true, NULL};
+static const tt_key rests[] = {
+    {"friction", TT_KEY_GIVEN, offsetof(tt_stand, friction), TT_Q_PURE, 0, 2,
+     .consumer = &no_friction, .doc = "of the sole on what it rests on; left out: free to slide",
+     .example = "friction: 0.4"},
+};
+static const tt_map rests_map = {"what rests", COUNTED(rests), NULL};
+
+static const tt_key held[] = {
+    {"move", TT_KEY_OWN, offsetof(tt_stand, way[0]), .read = tt_read_ways, .words = ways,
+     .form = TT_FORM_ANY, .doc = "directions in which it cannot move",
+     .example = "move: [x, y, z]"},
+    {"turn", TT_KEY_OWN, offsetof(tt_stand, way[3]), .read = tt_read_ways, .words = ways,
+     .form = TT_FORM_ANY, .doc = "directions about which it cannot turn",
+     .example = "turn: [x, y]"},
+    {"spring", TT_KEY_MAP, .map = &tt_spring_map, .doc = "what holds it but gives",
+     .example = "spring: {turn_x: 200 kN.m/rad, turn_y: 200 kN.m/rad}"},
+    {"rests", TT_KEY_MAP, .map = &rests_map,
+     .doc = "it only presses; in this version nothing is computed of a piece that lifts off",
+     .example = "rests: {friction: 0.4}"},
+};
+static const tt_map held_map = {"held", COUNTED(held), NULL};
 
 static const tt_key stand[] = {
     {"at", TT_KEY_PLACE, offsetof(tt_stand, at), .required = true, .doc = "the place that is held",
      .example = "at: toe"},
-    {"held", TT_KEY_OWN, offsetof(tt_stand, held), .required = true, .words = helds,
-     .doc = "fixed | pinned", .example = "held: fixed"},
+    {"held", TT_KEY_OWN, .required = true, .read = tt_read_held, .words = helds, .map = &held_map,
+     .doc = "what holds it: fixed | pinned | rests, or direction by direction",
+     .example = "held: fixed"},
     {"sole", TT_KEY_OWN, A_LENGTH, ROOM, .power = 1, .form = TT_FORM_CORNERS,
      .doc = "outline of what stands on the ground, from the place",
      .example = "sole: [[-60 mm, -40 mm], [90 mm, -30 mm], [90 mm, 30 mm], [-60 mm, 40 mm]]"},
@@ -53,6 +106,18 @@ const tt_map tt_stand_map = {"a stand", COUNTED(stand), NULL};
 const tt_key tt_sole_x = {
     "sole", TT_KEY_NUMBER, A_LENGTH,
     ROOM,   .power = 1,    .example = "sole: [[-20 mm, -12 mm], [45 mm, -10 mm], [45 mm, 12 mm]]"};
+
+#define LATER "this version does not compute it"
+static const tt_consumer no_earthquake = {"earthquake", LATER, NULL, true, "none"};
+static const tt_consumer no_people = {
+    "people", "people who climb, hang or push: " LATER,
+    "a load of your own: loads: [{case: ..., kind: variable, at: ..., force: ...}]", true, "none"};
+static const tt_consumer no_ice = {"ice", LATER, NULL, true, "none"};
+static const tt_consumer no_snow = {"snow", LATER, NULL, true, "none"};
+static const tt_consumer no_heat = {"heat", LATER, NULL, true, "none"};
+static const tt_consumer no_water = {
+    "water", "the weight of water in a limb, and what it does when it freezes: " LATER,
+    "a lump for its weight, or drain it", true, "no"};
 
 /* Fields of tt_site_draft, which begins with a tt_site. */
 static const tt_key site[] = {
@@ -71,16 +136,42 @@ static const tt_key site[] = {
     {"damping", TT_KEY_GIVEN, offsetof(tt_site, damping), TT_Q_PURE, 0.001, 1, .otherwise = "0.02",
      .why = "0.3 % of critical; bronze figures have not been measured: assumption of this program",
      .doc = "logarithmic decrement", .example = "damping: 0.02"},
-    UNREAD("earthquake", "ground motion"),
-    UNREAD("people", "climbing and pushing"),
-    UNREAD("ice", "ice and the wind with it"),
-    UNREAD("snow", "snow on upturned surfaces"),
-    UNREAD("heat", "temperature differences"),
-    UNREAD("water", "a limb that fills"),
+    {"earthquake", TT_KEY_OWN, .read = tt_read_earthquake, .map = &tt_quake_map,
+     .consumer = &no_earthquake, .doc = "ground motion; none rules it out",
+     .example = "earthquake: {ag: 0.15 g, ground: C, type: 1}"},
+    {"people", TT_KEY_OWN, .read = tt_read_people, .map = &tt_people_map, .consumer = &no_people,
+     .doc = "climbing and pushing; none needs a reason",
+     .example = "people: {climb: 1.0 kN, push: 0.5 kN}"},
+    {"ice", TT_KEY_OWN, .read = tt_read_ice, .map = &tt_ice_map, .consumer = &no_ice,
+     .doc = "ice and the wind with it; none rules it out",
+     .example = "ice: {thickness: 10 mm, wind: 15 m/s}"},
+    {"snow", TT_KEY_OWN, .read = tt_read_snow, .map = &tt_snow_map, .consumer = &no_snow,
+     .doc = "snow on upturned surfaces; none rules it out", .example = "snow: {ground: 0.8 kN/m2}"},
+    {"heat", TT_KEY_OWN, .read = tt_read_heat, .map = &tt_heat_map, .consumer = &no_heat,
+     .doc = "bronze and armature warm and cold; none rules it out",
+     .example = "heat: {bronze: 35 K, armature: 15 K, cold: {bronze: -30 K, armature: -15 K}}"},
+    {"water", TT_KEY_FLAG, offsetof(tt_site_draft, water), .consumer = &no_water,
+     .doc = "a limb can fill with water", .example = "water: no"},
 };
 const tt_map tt_site_map = {"site", COUNTED(site), NULL};
 
+static const tt_consumer no_roughness = {
+    "wind.drag", "the code's own coefficients by roughness and speed: " LATER, NULL, false, NULL};
+
 #define WIND(field) offsetof(tt_site_wind, field)
+static const tt_key hill[] = {
+    {"kind", TT_KEY_WORD, WIND(hill), .required = true, .words = hills,
+     .doc = "ridge (long), escarpment (one side), hill (round)", .example = "kind: ridge"},
+    {"height", TT_KEY_GIVEN, WIND(hill_height), A_LENGTH, 0.1, 5000, .required = true,
+     .doc = "over the land upwind", .example = "height: 100 ft"},
+    {"half_length", TT_KEY_GIVEN, WIND(hill_half_length), A_LENGTH, 0.1, 50000, .required = true,
+     .doc = "level distance from the crest to half its height, upwind",
+     .example = "half_length: 250 ft"},
+    {"from_crest", TT_KEY_GIVEN, WIND(hill_from_crest), A_LENGTH, 0, 50000, .required = true,
+     .doc = "level distance of the piece from the crest", .example = "from_crest: 0"},
+};
+const tt_map tt_hill_map = {"a hill", COUNTED(hill), NULL};
+
 static const tt_key wind[] = {
     {"basic_speed", TT_KEY_GIVEN, WIND(basic_speed), TT_Q_SPEED, 1, 150, .required = true,
      .doc = "eu vb,0: 10 min mean once in 50 years; us V: 3 s gust, strength level",
@@ -107,10 +198,19 @@ static const tt_key wind[] = {
     {"elevation", TT_KEY_GIVEN, WIND(elevation), TT_Q_LENGTH, -500, 9000, .basis = TT_US,
      .otherwise = "0", .why = "air as dense as at the level of the sea",
      .doc = "of the ground above the sea", .example = "elevation: 0 ft"},
-    UNREAD("speed_is", "which kind of speed it is"),
-    UNREAD("once_in", "years between two such winds"),
-    UNREAD("surface_roughness", "roughness of the bronze"),
-    UNREAD("hill", "a hill by its shape"),
+    {"speed_is", TT_KEY_OWN, WIND(speed_is), .words = speeds,
+     .doc =
+         "which speed it is: eu mean (of ten minutes); us gust (3 s, strength), or service (3 s, "
+         "of a service map)",
+     .example = "speed_is: mean"},
+    {"once_in", TT_KEY_GIVEN, WIND(once_in), TT_Q_PURE, 2, 10000, .basis = TT_EU,
+     .doc = "years between two such winds, when not 50", .example = "once_in: 100"},
+    {"surface_roughness", TT_KEY_GIVEN, WIND(surface_roughness), TT_Q_LENGTH, 0, 0.05,
+     .basis = TT_EU, .consumer = &no_roughness, .doc = "roughness of the bronze, for drag: code",
+     .example = "surface_roughness: 0.2 mm"},
+    {"hill", TT_KEY_OWN, WIND(hill), .read = tt_read_hill, .map = &tt_hill_map, .basis = TT_US,
+     .doc = "a hill by its shape, in place of orography",
+     .example = "hill: {kind: ridge, height: 100 ft, half_length: 250 ft, from_crest: 50 ft}"},
 };
 const tt_map tt_wind_map = {"wind", COUNTED(wind), NULL};
 
@@ -137,6 +237,12 @@ const tt_map tt_load_map = {"a load", COUNTED(load), NULL};
 const tt_key tt_fraction = {"between",  TT_KEY_NUMBER, .dimension = TT_Q_PURE,
                             .least = 0, .most = 1,     .example = "between: [0.2, 0.7]"};
 
+static const tt_consumer no_imperfection = {
+    "stability",
+    "an imperfection is not computed by this version; what is told of these loads "
+    "together is without it",
+    "a level load of your own", true, "none"};
+
 /* Fields of tt_own_combination. */
 static const tt_key combination[] = {
     {"name", TT_KEY_TEXT, offsetof(tt_own_combination, name), .required = true, .doc = "its name",
@@ -145,7 +251,8 @@ static const tt_key combination[] = {
      .doc = "what it is for", .example = "level: strength"},
     {"sum", TT_KEY_OWN, .least = -1000, .most = 1000, .required = true, .form = TT_FORM_FACTORS,
      .doc = "loads and their factors", .example = "sum: {weight: 1.2, wind 90: 0.5}"},
-    {"imperfection", TT_KEY_OWN, .words = nones, .doc = "none", .example = "imperfection: none"},
+    {"imperfection", TT_KEY_OWN, 0, TT_Q_PURE, 0, 0.1, .words = nones, .consumer = &no_imperfection,
+     .doc = "none, or how far it stands out of plumb", .example = "imperfection: 1/200"},
 };
 const tt_map tt_combination_map = {"a combination", COUNTED(combination), NULL};
 const tt_key tt_factor = {

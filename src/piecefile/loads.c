@@ -1,9 +1,6 @@
-/* piecefile/loads.c - one's own loads (N, N.m, N/m, global axes) and combinations. */
+/* piecefile/loads.c - one's own loads (N, N.m, N/m, global axes) and combinations of loads. */
 #include "piecefile/reader.h"
 
-#include <math.h>
-#include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
 
 /* Names of cases that the program makes; those that take a direction or a place behind them. */
@@ -126,46 +123,6 @@ void tt_read_loads(tt_reader *reader, const tt_node *node, const tt_key *key, vo
 
 /* ---- combinations ---- */
 
-/* "wind", "wind 0" to "wind 350" by tens. */
-static bool is_wind(const char *name)
-{
-    if (strcmp(name, "wind") == 0) return true;
-    if (strncmp(name, "wind ", 5) != 0) return false;
-    char again[24];
-    for (int angle = 0; angle < 360; angle += 10) {
-        snprintf(again, sizeof again, "wind %d", angle);
-        if (strcmp(again, name) == 0) return true;
-    }
-    return false;
-}
-
-static void check_term(tt_reader *reader, const tt_node *term)
-{
-    const char *name = term->key;
-    if (strcmp(name, "weight") == 0 || case_named(reader->piece, name)) return;
-    if (is_wind(name)) {
-        if (!reader->piece->site.wind.given)
-            tt_wrong_key(reader, TT_D_NAME_UNKNOWN, term, "give the wind under `site`",
-                         "there is no load `%.60s`: the site gives no wind", name);
-        return;
-    }
-    tt_near near = tt_near_to(name);
-    for (size_t i = 0; i < reader->piece->loads.n; i++)
-        tt_near_try(&near, reader->piece->loads.at[i].name);
-    tt_near_try(&near, "weight");
-    tt_near_try(&near, "wind");
-    if (strncmp(name, "wind", 4) == 0 && !strstr(name, " turning "))
-        tt_wrong_key(reader, TT_D_NAME_UNKNOWN, term, "wind 0, wind 10, to wind 350, or wind",
-                     "no load is named `%.60s`", name);
-    else if (built_in(name))
-        tt_wrong_key(reader, TT_D_KEY_UNREAD, term, "take it out for now",
-                     "the load `%.60s` is not computed by this version", name);
-    else
-        tt_wrong_key(reader, TT_D_NAME_UNKNOWN, term,
-                     tt_near_words(&near, "weight, wind, wind 90, or a load of one's own"),
-                     "no load is named `%.60s`", name);
-}
-
 static void read_sum(tt_reader *reader, const tt_node *node, const tt_key *key,
                      tt_own_combination *out)
 {
@@ -180,7 +137,9 @@ static void read_sum(tt_reader *reader, const tt_node *node, const tt_key *key,
     }
     for (size_t i = 0; i < node->n; i++) {
         const tt_node *term = node->child[i];
-        check_term(reader, term);
+        tt_enter(reader, term->key);
+        if (!tt_term_computed(reader, term)) out->waits = true;
+        tt_leave(reader);
         out->term[i] =
             (tt_term){tt_keep(reader, term->key), tt_take_number(reader, term, &tt_factor)};
     }
@@ -193,10 +152,11 @@ static void read_combination(tt_reader *reader, const tt_node *entry, const tt_m
     const tt_node *sum = tt_tree_find(entry, "sum");
     const tt_node *imperfection = tt_tree_find(entry, "imperfection");
     tt_walk(reader, entry, map, out);
+    tt_enter(reader, "sum");
     if (sum) read_sum(reader, sum, tt_key_named(map, "sum"), out);
+    tt_leave(reader);
     if (imperfection && !tt_is_word(imperfection, "none"))
-        tt_wrong(reader, TT_D_KEY_UNREAD, imperfection, "imperfection: none, or leave it out",
-                 "an imperfection of one's own is not read by this version");
+        out->imperfection = tt_take_given(reader, imperfection, tt_key_named(map, "imperfection"));
 }
 
 void tt_read_combinations(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)

@@ -1,7 +1,6 @@
-/* piecefile/lumps.c - lumps (kg, m, m2 at full size) and stands. */
+/* piecefile/lumps.c - lumps: kg, m, m2 at full size. */
 #include "piecefile/reader.h"
 
-#include <math.h>
 #include <string.h>
 
 /* mass = skin x bronze.wall x density, with the wall's low and high; no surface, no extra. */
@@ -63,6 +62,17 @@ static void lump_drag(tt_reader *reader, const tt_node *node, tt_lump *lump)
     }
 }
 
+static void lump_plate(tt_reader *reader, const tt_node *node, tt_lump *lump)
+{
+    static const char *const words[] = {"no", "yes", NULL};
+    const tt_node *plate = tt_tree_find(node, "plate");
+    if (!plate) return;
+    lump->plate = tt_take_word(reader, plate, tt_key_named(&tt_lump_map, "plate"), words) == 1;
+    if (lump->plate && !tt_tree_find(node, "skin") && !(lump->wind_area > 0.0))
+        tt_wrong_key(reader, TT_D_KEY_MISSING, plate, "for example: wind_area: 0.4 m2, or a skin",
+                     "a plate lacks its area");
+}
+
 static void lump_inertia(tt_reader *reader, const tt_node *node, tt_lump *lump)
 {
     const tt_node *inertia = tt_tree_find(node, "inertia");
@@ -93,83 +103,11 @@ void tt_read_lumps(tt_reader *reader, const tt_node *node, const tt_key *key, vo
         ask_about_scale(reader, tt_tree_find(entry, "mass"));
         lump_drag(reader, entry, &lump);
         lump_inertia(reader, entry, &lump);
+        lump_plate(reader, entry, &lump);
         if (name && lump.name && taken(reader, lump.name))
             tt_wrong(reader, TT_D_NAME_TWICE, name, "give it another name",
                      "there is a lump named `%.60s` already", lump.name);
         if (!tt_list_push(&reader->piece->lumps, lump)) reader->no_memory = true;
-        tt_leave(reader);
-    }
-}
-
-static void read_held(tt_reader *reader, const tt_node *entry, const tt_key *key, tt_stand *stand)
-{
-    const tt_node *node = tt_tree_find(entry, "held");
-    if (!node) return;
-    if (tt_is_word(node, "rests") || (node->kind == TT_MAPPING && !tt_tree_find(node, "is"))) {
-        tt_wrong(reader, TT_D_KEY_UNREAD, node, "held: fixed, or held: pinned",
-                 "a stand that rests, springs or is held in part is not read by this version");
-        return;
-    }
-    const int word = tt_take_word(reader, node, key, key->words);
-    if (word >= 0) stand->held = (tt_held)word;
-}
-
-static double twice_area(const tt_vec3 *at, size_t n)
-{
-    double sum = 0;
-    for (size_t i = 0; i < n; i++) {
-        const tt_vec3 a = at[i], b = at[(i + 1) % n];
-        sum += a.x * b.y - b.x * a.y;
-    }
-    return sum;
-}
-
-static void read_sole(tt_reader *reader, const tt_node *node, const tt_key *key, tt_stand *stand)
-{
-    if (node->kind != TT_SEQUENCE || node->n < 3) {
-        tt_wrong_shape(reader, node, key);
-        return;
-    }
-    tt_vec3 *at = tt_pool_take(&reader->piece->pool, node->n, sizeof *at);
-    if (!at) reader->no_memory = true;
-    for (size_t i = 0; at && i < node->n; i++) {
-        const tt_node *corner = node->child[i];
-        if (corner->kind != TT_SEQUENCE || corner->n != 2) {
-            tt_wrong_shape(reader, corner, key);
-            return;
-        }
-        at[i].x = tt_take_number(reader, corner->child[0], &tt_sole_x);
-        at[i].y = tt_take_number(reader, corner->child[1], &tt_sole_x);
-    }
-    if (at && fabs(twice_area(at, node->n)) < 2 * TT_SHORTEST * TT_SHORTEST)
-        tt_wrong(reader, TT_D_RANGE, node, key->example, "the sole has no area");
-    stand->sole = at;
-    stand->sole_n = at ? node->n : 0;
-}
-
-static bool held_already(const tt_piece *piece, size_t point)
-{
-    for (size_t i = 0; i < piece->stands.n; i++)
-        if (point != TT_NONE && piece->stands.at[i].at == point) return true;
-    return false;
-}
-
-void tt_read_stands(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)
-{
-    (void)field;
-    for (size_t i = 0; i < node->n && !reader->no_memory; i++) {
-        const tt_node *entry = node->child[i], *sole = tt_tree_find(entry, "sole");
-        const tt_node *at = tt_tree_find(entry, "at");
-        tt_stand stand = {.at = TT_NONE, .place = tt_keep_place(entry)};
-        tt_enter(reader, at && at->kind == TT_SCALAR ? at->text : "stand");
-        tt_walk(reader, entry, key->map, &stand);
-        read_held(reader, entry, tt_key_named(key->map, "held"), &stand);
-        if (sole) read_sole(reader, sole, tt_key_named(key->map, "sole"), &stand);
-        if (at && held_already(reader->piece, stand.at))
-            tt_wrong(reader, TT_D_NAME_TWICE, at, "keep one of the two",
-                     "this place has a stand already");
-        if (stand.at == TT_NONE) reader->holes = true;
-        if (!tt_list_push(&reader->piece->stands, stand)) reader->no_memory = true;
         tt_leave(reader);
     }
 }

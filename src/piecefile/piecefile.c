@@ -22,6 +22,7 @@ static void read_all(tt_reader *reader)
     tt_finish_segments(reader);
     tt_finish_joins(reader);
     tt_read_works(reader);
+    tt_site_defaults(reader);
     tt_tell_bare(reader);
     if (!reader->no_memory) tt_rules(reader);
 }

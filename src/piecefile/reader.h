@@ -41,7 +41,8 @@ typedef struct {
  *  origin 0 was not said. */
 typedef struct {
     tt_given wall, wall_to, surface, extra, casting_quality, turn, turn_to;
-    tt_answer solid;
+    tt_given seam_along;
+    tt_answer solid, open, climbable;
     tt_said_metal alloy;
     tt_said_member armature, armature_to;
     tt_said_wind wind;
@@ -60,7 +61,7 @@ typedef struct {
 
 typedef struct {
     tt_site site; /* first */
-    tt_answer indoors, open_to_public;
+    tt_answer indoors, open_to_public, water;
 } tt_site_draft;
 
 typedef struct {
@@ -271,6 +272,10 @@ void tt_finish_through(tt_reader *reader, size_t first, size_t limb);
 /** What is said of the armature, with grade, loss and wall factor. */
 tt_member tt_finish_member(tt_reader *reader, const tt_draft *draft);
 
+/** False when the load of this name is known and not computed yet, told as waiting. An unknown one
+ * is told as wrong. Under the path of the term. */
+bool tt_term_computed(tt_reader *reader, const tt_node *term);
+
 /* ---- steps of tt_piece_read ------------------------------------------------------------------ */
 
 /** Numbers that a comma cut in two, in braces, are put together again, so that the comma is told.
@@ -279,6 +284,8 @@ void tt_join_commas(tt_reader *reader, tt_node *node);
 bool tt_apply_sets(tt_reader *reader, tt_node *root, const tt_changes *changes);
 void tt_read_scale_option(tt_reader *reader, const char *scale);
 void tt_head_defaults(tt_reader *reader);
+/** Of people and heat; once the places are there. */
+void tt_site_defaults(tt_reader *reader);
 void tt_rules(tt_reader *reader);
 void tt_graph_rules(tt_reader *reader);
 
@@ -288,6 +295,8 @@ tt_key_read tt_read_units, tt_read_scale, tt_read_date, tt_read_basis, tt_read_e
     tt_read_front, tt_read_faces, tt_read_materials, tt_read_bronze, tt_read_alloy,
     tt_read_armature_head, tt_read_grade, tt_read_armature, tt_read_site, tt_read_wind,
     tt_read_segment_wind, tt_read_points, tt_read_limbs, tt_read_segments, tt_read_rigid,
-    tt_read_lumps, tt_read_stands, tt_read_loads, tt_read_combinations, tt_read_limits;
+    tt_read_lumps, tt_read_stands, tt_read_held, tt_read_ways, tt_read_earthquake,
+    tt_read_yes_because, tt_read_on_building, tt_read_people, tt_read_ice, tt_read_snow,
+    tt_read_heat, tt_read_hill, tt_read_loads, tt_read_combinations, tt_read_limits;
 
 #endif

@@ -49,7 +49,7 @@ static void below(tt_reader *reader)
     for (size_t i = 1; i < piece->points.n; i++)
         if (piece->points.at[i].at.z < lowest->at.z) lowest = &piece->points.at[i];
     if (!(lowest->at.z < -TT_SHORTEST)) return;
-    tt_diags_add(reader->diags, TT_WARNING, TT_D_HEIGHT, lowest->place,
+    tt_diags_add(reader->diags, TT_WARNING, TT_D_BELOW, lowest->place,
                  "give site/base_height, the height of z = 0 over the ground",
                  "`%.60s` lies %.3g m below the underside: heights over ground are counted from "
                  "z = 0",

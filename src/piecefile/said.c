@@ -24,7 +24,10 @@ void tt_said_over(tt_said *under, const tt_said *over)
     given_over(&under->casting_quality, &over->casting_quality);
     given_over(&under->turn, &over->turn);
     given_over(&under->turn_to, &over->turn_to);
+    given_over(&under->seam_along, &over->seam_along);
     if (over->solid) under->solid = over->solid;
+    if (over->open) under->open = over->open;
+    if (over->climbable) under->climbable = over->climbable;
     if (over->alloy.said) under->alloy = over->alloy;
     if (over->armature.said) {
         under->armature = over->armature;
@@ -46,6 +49,18 @@ void tt_check_said(tt_reader *reader, const tt_node *node, const tt_said *said)
     if (said->solid == TT_YES && (said->wall.origin || said->wall_to.origin))
         tt_wrong_key(reader, TT_D_CONTRADICTION, tt_tree_find(node, "solid"), "keep one of the two",
                      "what is solid has no wall");
+    if (said->solid == TT_YES && (said->open == TT_YES || said->seam_along.origin))
+        tt_wrong_key(reader, TT_D_SOLID_OPEN, tt_tree_find(node, "solid"), "keep one of the two",
+                     "what is solid has neither window nor lengthwise seam");
+}
+
+static void reason_due(tt_reader *reader, const tt_node *because, const tt_node *drag,
+                       const tt_key *key, tt_said_wind *wind)
+{
+    if (because) wind->because = tt_keep(reader, tt_take_text(reader, because, key));
+    if (!wind->because)
+        tt_wrong(reader, TT_D_REASON_DUE, drag, "wind: {drag: 1.2, because: \"tested\"}",
+                 "a drag of its own needs a reason");
 }
 
 static void own_drag(tt_reader *reader, const tt_node *node, const tt_key *key, tt_said_wind *wind)
@@ -55,16 +70,19 @@ static void own_drag(tt_reader *reader, const tt_node *node, const tt_key *key, 
     if (!drag) {
         tt_wrong_shape(reader, node, key);
     } else if (tt_is_word(drag, "code")) {
-        tt_wrong(reader, TT_D_KEY_UNREAD, drag, "take it out for now, or give a number",
-                 "`drag: code` is not read by this version");
+        static const tt_consumer no_code = {
+            "wind.drag",
+            "the code's own coefficients are not in this version; the wind acts by the "
+            "shape",
+            "a number: wind: {drag: 0.8, because: ...}", true, NULL};
+        *wind = (tt_said_wind){true, TT_WIND_BY_CODE, 0, NULL};
+        tt_wait(reader, drag, &no_code);
+        reason_due(reader, because, drag, key, wind);
     } else {
         const tt_given own = tt_take_given(reader, drag, tt_key_named(key->map, "drag"));
         *wind = (tt_said_wind){true, TT_WIND_OWN_DRAG, own.is,
                                reader->piece->origins.at[own.origin].why};
-        if (because) wind->because = tt_keep(reader, tt_take_text(reader, because, key));
-        if (!wind->because)
-            tt_wrong(reader, TT_D_REASON_DUE, drag, "wind: {drag: 1.2, because: \"tested\"}",
-                     "an own drag needs a reason");
+        reason_due(reader, because, drag, key, wind);
     }
 }
 

@@ -137,6 +137,9 @@ tt_section tt_section_shell_for_stress(const tt_outline *outline, double wall);
 
 /** The same section `y`, `z` off the axis of its segment. */
 tt_section tt_section_off(tt_section section, double y, double z);
+/** Takes from a shell of this wall what it owes to being closed: torsion as that of an open strip,
+ *  J = U t^3/3 with U the length of its mid-line. Bending and shear are left as they are. */
+void tt_section_slit(tt_section *shell, double wall);
 
 /** Round tube (wall = od/2: a bar), outside diameter and wall in m. Exact. */
 tt_section tt_section_tube(double od, double wall, double nu);

@@ -156,3 +156,10 @@ double tt_outline_shell_area(const tt_outline *outline, double wall)
     }
     return tt_section_shell_for_stress(outline, wall).area;
 }
+
+/* U t = area: the mid-line is what the wall stands on. */
+void tt_section_slit(tt_section *shell, double wall)
+{
+    shell->j = shell->area * wall * wall / 3.0;
+    shell->torsion_modulus = shell->area * wall / 3.0;
+}

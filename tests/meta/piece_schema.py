@@ -30,14 +30,19 @@ UNTOLD = {
         armature_box_to_flat armature_of_two_kinds corner_of_an_oval numbers_under_scale
         numbers_with_surface through_another_limb through_backwards through_in_a_segment
         through_one_place through_unknown
+        ground_missing ground_without_type hill_and_orography monument_without_detailing
+        plate_without_area q_without_detailing soil_and_ground soil_out_of_order solid_and_open
+        two_spectra_us above_the_roof detailing_without_reason
+        held_about_w held_and_sprung held_in_nothing rests_and_held
         outline_of_two_kinds trace_corners_differ trace_to_round trace_to_rounded_box
         splice_of_no_kind splice_of_two_kinds splice_without_armature""",
     "a key belongs to one basis, or a word to one edition": """
-        edition_of_other_basis exposure_under_eu terrain_missing""",
+        edition_of_other_basis exposure_under_eu terrain_missing ag_under_us hill_under_eu method_under_eu
+        once_in_under_us sds_under_eu site_class_of_later_edition""",
     "a name that refers, that is used twice, or that the program keeps": """
         alloy_unknown pipe_unknown grade_unknown grade_of_other_form place_unknown place_by_a_part place_twice
         place_used_early lump_twice segment_name_twice segment_unknown load_named_as_built_in
-        load_unknown wind_turning row_of_a_bare_point two_stands_on_one_arm hole_in_unknown_segment
+        load_unknown terms_misspelt row_of_a_bare_point two_stands_on_one_arm hole_in_unknown_segment
         panel_of_one_twice panel_of_unknown_segment seam_between_strangers seam_default_twice
         weighed_panel_unknown seam_place_unknown seam_twice splice_where_nothing_meets hole_in_no_armature""",
     "where things are": """
@@ -46,11 +51,12 @@ UNTOLD = {
         box_to_round bronze_at_one_end between_backwards""",
     "a bound of a value that bears a unit, or the order of several": """
         length_absurd spread_misses_value rust_takes_the_wall tube_wall_too_thick
+        cold_that_warms gust_for_a_mean mean_for_a_gust speed_likely_a_gust speed_likely_of_service
         lump_of_too_great_mass material_of_too_great_density armature_box_too_thick corner_too_round numbers_impossible
         numbers_of_great_product hole_as_wide_as_the_tube weighed_less_than_tare
         panel_over_the_whole splice_bolts_outside splice_lug_hole_too_wide""",
     "a reason is due above some value": """
-        drag_without_reason quality_without_reason rust_denied seam_better_than_the_table
+        code_without_reason drag_without_reason quality_without_reason rust_denied seam_better_than_the_table
         seam_none_without_reason""",
     "a file beside it": """
         trace_file_unreadable weighed_table_elsewhere weighed_table_not_there""",

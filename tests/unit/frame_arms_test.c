@@ -190,6 +190,26 @@ static void the_free_direction_is_named(void **unused)
     }
 }
 
+/* Five springs and nothing held: what the sixth would hold is named. */
+static void the_direction_without_a_spring_is_named(void **unused)
+{
+    (void)unused;
+    for (int free = 0; free < TT_SIX; free++) {
+        double stiffness[TT_SIX] = {1e5, 1e5, 1e5, 1e4, 1e4, 1e4};
+        tt_frame *frame = tt_frame_new();
+        tt_frame_fault fault;
+        assert_true(frame && tt_frame_add_node(frame, spot[0]) &&
+                    tt_frame_add_node(frame, spot[1]));
+        make_bar(frame, 0, spot[0], 1, spot[1], &bronze, &rod, 3);
+        stiffness[free] = 0.0;
+        assert_true(tt_frame_spring(frame, 0, stiffness));
+        assert_int_equal(tt_frame_prepare(frame, &fault), TT_E_MECHANISM);
+        if (free < 3) assert_int_equal(fault.direction, free);
+        if (free >= 3) assert_true(fault.direction >= 0);
+        tt_frame_free(frame);
+    }
+}
+
 /* A bar inside a body strains nothing, and its rounding must not pass for a support. */
 static void a_bar_inside_a_body_holds_nothing(void **unused)
 {
@@ -269,6 +289,7 @@ int main(void)
         cmocka_unit_test(loose_part_is_named),
         cmocka_unit_test(pinned_mast_falls),
         cmocka_unit_test(the_free_direction_is_named),
+        cmocka_unit_test(the_direction_without_a_spring_is_named),
         cmocka_unit_test(a_bar_inside_a_body_holds_nothing),
         cmocka_unit_test(a_slope_does_not_hide_it),
         cmocka_unit_test(sections_without_stiffness_are_refused),

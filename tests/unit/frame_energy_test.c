@@ -19,6 +19,21 @@ static tt_frame *cantilever(void)
     return frame;
 }
 
+/* The same, its foot on a spring about y. */
+static tt_frame *on_a_spring(double k)
+{
+    const tt_vec3 from = {0.2, 0.1, 0.5}, to = {0.2 + length, 0.1, 0.5};
+    const bool held[TT_SIX] = {true, true, true, true, false, true};
+    const double stiffness[TT_SIX] = {0, 0, 0, 0, k, 0};
+    tt_frame *frame = tt_frame_new();
+    assert_non_null(frame);
+    assert_true(tt_frame_add_node(frame, from) && tt_frame_add_node(frame, to));
+    make_bar(frame, 0, from, 1, to, &metal, &rod, PIECES);
+    assert_true(tt_frame_hold(frame, 0, held) && tt_frame_spring(frame, 0, stiffness));
+    make_prepare(frame);
+    return frame;
+}
+
 static void expect_energy(const tt_frame *frame, const tt_frame_load *load, double expected)
 {
     tt_pool pool = {0};
@@ -41,6 +56,22 @@ static void force_at_the_tip(void **unused)
     node[1][2] = -p;
     const tt_frame_load load = {.node = (const double(*)[TT_SIX])node};
     expect_energy(frame, &load, p * p * pow(length, 3) / (6.0 * ei) + p * p * length / (2.0 * ga));
+    tt_frame_free(frame);
+}
+
+/* The same, and P^2 L^2 / 2k in the spring. */
+static void foot_on_a_spring(void **unused)
+{
+    (void)unused;
+    const double p = 130.0, k = 4.1e4, ei = metal.e * rod.size[1],
+                 ga = metal.g * metal.shear * rod.size[0];
+    tt_frame *frame = on_a_spring(k);
+    double node[PIECES + 1][TT_SIX] = {{0}};
+    node[1][2] = -p;
+    const tt_frame_load load = {.node = (const double(*)[TT_SIX])node};
+    expect_energy(frame, &load,
+                  p * p * pow(length, 3) / (6.0 * ei) + p * p * length / (2.0 * ga) +
+                      p * p * length * length / (2.0 * k));
     tt_frame_free(frame);
 }
 
@@ -110,9 +141,8 @@ static void work_is_strain_energy(void **unused)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(force_at_the_tip),
-        cmocka_unit_test(uniform_load),
-        cmocka_unit_test(uniform_twist),
+        cmocka_unit_test(force_at_the_tip),      cmocka_unit_test(foot_on_a_spring),
+        cmocka_unit_test(uniform_load),          cmocka_unit_test(uniform_twist),
         cmocka_unit_test(work_is_strain_energy),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);

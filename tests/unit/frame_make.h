@@ -219,6 +219,8 @@ static inline void make_case_load(make_case *made, const case_item *item)
         }
     } else if (strcmp(item->name, "hold") == 0) {
         make_hold(made->frame, (size_t)v[0], v + 1);
+    } else if (strcmp(item->name, "spring") == 0) {
+        assert_true(tt_frame_spring(made->frame, (size_t)v[0], v + 1));
     } else if (strcmp(item->name, "hold_all") == 0) {
         for (size_t i = 0; i < tt_frame_nodes(made->frame); i++) make_hold(made->frame, i, v);
     } else {

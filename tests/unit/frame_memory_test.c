@@ -37,7 +37,7 @@ void *tt_free(void *block)
 static bool build(tt_frame *frame)
 {
     const make_shape rod = {.kind = MAKE_ROUND, .size = {0.05, 0.04}};
-    const double none[3] = {0};
+    const double none[3] = {0}, spring[TT_SIX] = {1e4, 0, 0, 0, 0, 1e3};
     bool fits = true;
     for (int i = 0; i < 20 && fits; i++)
         fits = tt_frame_add_node(frame, (tt_vec3){0.1 * i, 0.0, i});
@@ -53,7 +53,7 @@ static bool build(tt_frame *frame)
     }
     return fits && tt_frame_add_arm(frame, 18, 19) &&
            tt_frame_add_mass(frame, 19, 5.0, (tt_vec3){0.1, 0.0, 0.0}, none) &&
-           tt_frame_hold(frame, 0, make_fixed);
+           tt_frame_hold(frame, 0, make_fixed) && tt_frame_spring(frame, 10, spring);
 }
 
 static tt_status all_of_it(void)

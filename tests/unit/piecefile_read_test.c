@@ -196,13 +196,56 @@ static void lumps_and_stands(void **state)
     const double density = tt_metal_named("C87300", TT_CAST)->fact[TT_P_DENSITY].value;
     near_given(&cape->mass, 0.36 * 0.005 * density, 0.36 * 0.004 * density, 0.36 * 0.007 * density);
     assert_near(cape->drag, 0, 0);
-    assert_int_equal(every->stands.n, 2);
+    assert_int_equal(every->stands.n, 4);
     assert_int_equal(every->stands.at[0].held, TT_HELD_FIXED);
     assert_int_equal(every->stands.at[0].sole_n, 4);
     near3(every->stands.at[0].sole[0], -0.06, -0.039, 0);
     near3(every->stands.at[0].sole[2], 0.09, 0.03, 0);
-    assert_int_equal(every->stands.at[1].held, TT_HELD_PINNED);
     assert_null(every->stands.at[1].sole);
+}
+
+static void how_stands_are_held(void **state)
+{
+    (void)state;
+    static const bool ways[][6] = {{1, 1, 1, 1, 1, 1}, {1, 1, 0, 0, 0, 1}, {0}, {1, 1, 1, 0, 0, 0}};
+    static const double springs[][6] = {
+        {0}, {0, 0, 9e5, 2e5, 0, 0}, {9e4, 8e4, 0, 0, 3e3, 2e3}, {0}};
+    for (size_t i = 0; i < 4; i++) {
+        const tt_stand *stand = &every->stands.at[i];
+        for (int d = 0; d < 6; d++) {
+            assert_int_equal(stand->way[d], ways[i][d]);
+            assert_near(stand->spring[d].is, springs[i][d], 1e-6);
+            assert_int_equal(stand->spring[d].origin != 0, springs[i][d] > 0);
+        }
+    }
+    assert_int_equal(every->stands.at[1].held, TT_HELD_IN_PART);
+    assert_int_equal(every->stands.at[3].held, TT_HELD_RESTS);
+    assert_near(every->stands.at[3].friction.is, 0.4, 1e-15);
+    const tt_origin *pulled = &every->origins.at[every->stands.at[2].spring[1].origin];
+    assert_string_equal(pulled->key, "stands/tip/held/spring/move_y");
+    assert_string_equal(pulled->why, "pulled");
+}
+
+/* What rests without friction slides; a stand in words holds what its word says. */
+static void rests_and_words(void **state)
+{
+    (void)state;
+    static const char *const words[] = {"fixed", "pinned", "rests", "{rests: {}}"};
+    static const int held[] = {6, 3, 1, 1};
+    for (int i = 0; i < 4; i++) {
+        char text[400];
+        snprintf(text, sizeof text,
+                 "piece: P\nunits: mm\nbronze: {alloy: C87300, wall: 5}\n"
+                 "limbs: {leg: [[toe, 0, 0, 0, 150], [hip, 0, 0, 620, 200]]}\n"
+                 "stands: [{at: toe, held: %s}, {at: hip, held: pinned}]\n",
+                 words[i]);
+        tt_piece *piece = tt_test_piece_of(text, NULL);
+        int n = 0;
+        for (int d = 0; d < 6; d++) n += piece->stands.at[0].way[d];
+        assert_int_equal(n, held[i]);
+        assert_true(piece->stands.at[0].way[2]);
+        tt_piece_free(piece);
+    }
 }
 
 static void site_and_limits(void **state)
@@ -228,6 +271,117 @@ static void site_and_limits(void **state)
     near_given(&limits->use, 0.9, 0.9, 0.9);
 }
 
+static const tt_waiting *waits(const char *check, const char *where)
+{
+    for (size_t i = 0; i < every->waiting.n; i++)
+        if (strcmp(every->waiting.at[i].check, check) == 0 &&
+            strcmp(every->waiting.at[i].where, where) == 0)
+            return &every->waiting.at[i];
+    fail_msg("%s at %s does not wait", check, where);
+    return NULL;
+}
+
+static void what_waits_for_its_check(void **state)
+{
+    (void)state;
+    const tt_segment *bill = tt_test_segment(every, "bill"),
+                     *shank = tt_test_segment(every, "toe-hock");
+    assert_true(bill->open && bill->climbable && !shank->open && !shank->climbable);
+    near_given(&shank->seam_along, 0.8, 0.8, 0.8);
+    assert_int_equal(shank->wind, TT_WIND_BY_CODE);
+    assert_string_equal(shank->drag_because, "a smooth shank");
+    assert_true(every->lumps.at[1].plate && !every->lumps.at[0].plate);
+    assert_string_equal(waits("open.shell", "bill")->key, "segments/bill/open");
+    assert_string_equal(waits("seam.along", "toe-hock")->key, "segments/toe-hock/seam_along");
+    assert_string_equal(waits("wind.drag", "toe-hock")->key, "segments/toe-hock/wind");
+    assert_string_equal(waits("wind.flats", "cape")->key, "lumps/cape/plate");
+    assert_string_equal(waits("sliding", "claw")->key, "stands/claw/held/rests/friction");
+    assert_string_equal(waits("combination", "E3")->key, "combinations/E3/sum/quake x");
+    assert_string_equal(waits("combination", "E4")->key, "combinations/E4/sum/ice");
+    assert_string_equal(waits("stability", "E4")->key, "combinations/E4/imperfection");
+    assert_true(waits("open.shell", "bill")->needed && !waits("people", "bill")->needed);
+    assert_false(waits("wind.drag", "the whole piece")->needed); /* the roughness */
+}
+
+/* A lengthwise seam that counts under a half leaves the shell open. */
+static void seam_along(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *said;
+        bool open;
+    } cases[] = {{"seam_along: 0.49", true},
+                 {"seam_along: 0.5", false},
+                 {"open: no", false},
+                 {"open: yes, seam_along: 1", true}};
+    for (size_t i = 0; i < 4; i++) {
+        char text[400];
+        snprintf(text, sizeof text,
+                 "piece: P\nunits: mm\nbronze: {alloy: C87300, wall: 5}\n"
+                 "limbs: {leg: {rows: [[toe, 0, 0, 0, 150], [hip, 0, 0, 620, 200]], %s}}\n"
+                 "stands: [{at: toe, held: fixed}]\n",
+                 cases[i].said);
+        tt_piece *piece = tt_test_piece_of(text, NULL);
+        assert_int_equal(piece->segments.at[0].open, cases[i].open);
+        tt_piece_free(piece);
+    }
+}
+
+static void acts_of_the_site(void **state)
+{
+    (void)state;
+    const tt_site *site = &every->site;
+    const tt_site_quake *quake = &site->earthquake;
+    assert_true(quake->load.given && !quake->load.ruled_out);
+    near_given(&quake->ag, 1.4709975, 1.4709975, 1.4709975); /* 0.15 times 9.80665 */
+    assert_int_equal(quake->ground, 2);
+    assert_int_equal(quake->type, 2);
+    near_given(&quake->q, 2, 2, 2);
+    assert_int_equal(quake->method, 1);
+    assert_true(quake->rigid && quake->detailing && quake->on_building);
+    near_given(&quake->building_at, 12, 12, 12); /* not scaled */
+    near_given(&quake->building_roof, 20, 20, 20);
+    assert_int_equal(quake->site_class, -1);
+    near_given(&site->people.climb, 1200, 1200, 1200);
+    near_given(&site->people.push, 400, 400, 400);
+    near_given(&site->people.reach, 2.4, 2.4, 2.4); /* not scaled */
+    assert_int_equal(site->people.count, 2);
+    near_given(&site->ice.thickness, 0.01, 0.01, 0.01);
+    near_given(&site->ice.wind, 15, 15, 15);
+    near_given(&site->snow.ground, 800, 800, 800);
+    near_given(&site->heat.bronze[0], 20, 20, 20); /* 36 F are 20 K */
+    near_given(&site->heat.armature[0], 12, 12, 12);
+    near_given(&site->heat.bronze[1], -27, -27, -27);
+    near_given(&site->heat.armature[1], -10, -10, -10);
+    assert_string_equal(every->origins.at[site->heat.armature[1].origin].why, "a frost");
+    assert_true(site->fills);
+    assert_int_equal(site->wind.speed_is, TT_SPEED_MEAN);
+    near_given(&site->wind.once_in, 100, 100, 100);
+    near_given(&site->wind.surface_roughness, 2e-4, 2e-4, 2e-4);
+}
+
+/* The ground in the other way of each basis. */
+static void the_ground(void **state)
+{
+    (void)state;
+    tt_piece *piece = tt_test_piece("tests/pieces/ground-eu.yaml", NULL);
+    near_given(&piece->site.earthquake.soil, 1.15, 1.15, 1.15);
+    near_given(&piece->site.earthquake.tb, 0.2, 0.2, 0.2);
+    near_given(&piece->site.earthquake.tc, 0.6, 0.6, 0.6);
+    near_given(&piece->site.earthquake.td, 2, 2, 2);
+    near_given(&piece->site.earthquake.q, 1.5, 1.5, 1.5);
+    assert_int_equal(piece->site.earthquake.ground, -1);
+    assert_int_equal(piece->site.earthquake.method, 0);
+    tt_piece_free(piece);
+    piece = tt_test_piece("tests/pieces/ground-us.yaml", NULL);
+    near_given(&piece->site.earthquake.sds, 1, 1, 1);
+    near_given(&piece->site.earthquake.sd1, 0.6, 0.6, 0.6);
+    assert_int_equal(piece->site.earthquake.row, 1);
+    assert_int_equal(piece->site.wind.hill, TT_HILL_NONE);
+    near_given(&piece->site.wind.orography, 1.2, 1.2, 1.2);
+    tt_piece_free(piece);
+}
+
 static void loads_and_combinations(void **state)
 {
     (void)state;
@@ -243,7 +397,10 @@ static void loads_and_combinations(void **state)
     near3(rope->line, 0, 0, -200);
     assert_near(rope->between[0], 0.2, 1e-15);
     assert_near(every->loads.at[3].between[1], 1, 0);
-    assert_int_equal(every->combinations.n, 2);
+    assert_int_equal(every->combinations.n, 4);
+    for (size_t i = 0; i < 4; i++) assert_int_equal(every->combinations.at[i].waits, i > 1);
+    near_given(&every->combinations.at[3].imperfection, 0.005, 0.005, 0.005);
+    assert_int_equal(every->combinations.at[0].imperfection.origin, 0);
     const tt_own_combination *e1 = &every->combinations.at[0];
     assert_int_equal(e1->level, 0); /* strength is the first of the levels, accidental the fifth */
     assert_int_equal(every->combinations.at[1].level, 4);
@@ -260,7 +417,8 @@ static void few_defaults(void **state)
     for (size_t i = 1; i < every->origins.n; i++) {
         if (every->origins.at[i].kind != TT_ORIGIN_DEFAULT) continue;
         bool known = false;
-        for (size_t k = 0; k < 3; k++) known = known || strcmp(every->origins.at[i].key, told[k]) == 0;
+        for (size_t k = 0; k < 3; k++)
+            known = known || strcmp(every->origins.at[i].key, told[k]) == 0;
         if (!known) fail_msg("%s is taken as a default", every->origins.at[i].key);
     }
 }
@@ -310,7 +468,19 @@ static void inches(void **state)
     assert_int_equal(wind->exposure, 'C');
     near_given(&wind->directionality, 0.95, 0.95, 0.95);
     near_given(&wind->elevation, 1524, 1524, 1524);
-    near_given(&wind->orography, 1.2, 1.2, 1.2);
+    assert_int_equal(wind->hill, TT_HILL_ESCARPMENT);
+    near_given(&wind->hill_height, 30.48, 30.48, 30.48);
+    near_given(&wind->hill_half_length, 76.2, 76.2, 76.2);
+    near_given(&wind->hill_from_crest, 15.24, 15.24, 15.24);
+    assert_near(wind->orography.is, 1, 0); /* the shape says it */
+    assert_int_equal(wind->orography.origin, 0);
+    assert_int_equal(wind->speed_is, TT_SPEED_GUST);
+    const tt_site_quake *quake = &piece->site.earthquake;
+    near_given(&quake->ss, 1.5, 1.5, 1.5);
+    near_given(&quake->s1, 0.6, 0.6, 0.6);
+    assert_int_equal(quake->site_class, 4); /* CD */
+    assert_int_equal(quake->row, 0);
+    assert_int_equal(quake->q.origin, 0);
     near_given(&piece->lumps.at[0].mass, 0.90718474, 0.90718474, 0.90718474);
     near_given(&piece->limits.mass, 181.436948, 181.436948, 181.436948);
     tt_piece_free(piece);
@@ -325,8 +495,14 @@ int main(void)
                                        cmocka_unit_test(long_form),
                                        cmocka_unit_test(armature),
                                        cmocka_unit_test(lumps_and_stands),
+                                       cmocka_unit_test(how_stands_are_held),
+                                       cmocka_unit_test(rests_and_words),
                                        cmocka_unit_test(site_and_limits),
                                        cmocka_unit_test(loads_and_combinations),
+                                       cmocka_unit_test(acts_of_the_site),
+                                       cmocka_unit_test(what_waits_for_its_check),
+                                       cmocka_unit_test(seam_along),
+                                       cmocka_unit_test(the_ground),
                                        cmocka_unit_test(few_defaults),
                                        cmocka_unit_test(maquette),
                                        cmocka_unit_test(inches)};

@@ -189,14 +189,30 @@ static void scale(void **state)
     wrong_scale("", 1104, "`--scale 3.5`");
 }
 
+/* Keys that are kept are set like all others. */
+static void of_the_site(void **state)
+{
+    (void)state;
+    const char *set[] = {
+        "site/people/climb=2 kN", "site/earthquake={ag: 1 m/s2, ground: B, type: 2}",
+        "stands/0/held={move: [x, y, z], turn: [x, z], spring: {turn_y: 5 kN.m/rad}}"};
+    const tt_changes changes = {.set = set, .sets = 3};
+    tt_piece *piece = tt_test_piece("tests/pieces/maquette.yaml", &changes);
+    assert_near(piece->site.people.climb.is, 2000, 1e-9);
+    assert_int_equal(piece->origins.at[piece->site.people.climb.origin].kind, TT_ORIGIN_SET);
+    assert_near(piece->site.people.push.is, 500, 1e-9);
+    assert_near(piece->site.earthquake.ag.is, 1, 1e-12);
+    assert_near(piece->stands.at[0].spring[4].is, 5000, 1e-9);
+    assert_true(piece->stands.at[0].way[0] && !piece->stands.at[0].way[4]);
+    tt_piece_free(piece);
+}
+
 int main(void)
 {
-    const struct CMUnitTest tests[] = {cmocka_unit_test(values_of_the_file),
-                                       cmocka_unit_test(segments),
-                                       cmocka_unit_test(lists),
-                                       cmocka_unit_test(limbs),
-                                       cmocka_unit_test(several_and_escapes),
-                                       cmocka_unit_test(wrong_options),
-                                       cmocka_unit_test(scale)};
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(of_the_site),   cmocka_unit_test(values_of_the_file),
+        cmocka_unit_test(segments),      cmocka_unit_test(lists),
+        cmocka_unit_test(limbs),         cmocka_unit_test(several_and_escapes),
+        cmocka_unit_test(wrong_options), cmocka_unit_test(scale)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

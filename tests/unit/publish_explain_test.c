@@ -105,7 +105,7 @@ static void a_key_says_what_its_row_says(void **state)
     SAYS("limbs/*/wind/drag", "needs one always");
     SAYS("skin", "multiplies it twice");
     SAYS("sole", "three corners or more", "multiplies it;");
-    SAYS("held", "`fixed` or `pinned`", "it must be there");
+    SAYS("held", "`fixed`, `pinned` or `rests`", "it must be there");
     SAYS("risk", "whole number, 1 to 4", "`2`, ordinary consequences");
     SAYS("outline", "keys of an outline: `round`, `oval`");
     SAYS("handling", "kept as it is written");
