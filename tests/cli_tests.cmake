@@ -20,7 +20,7 @@ if(TARGET tiptoe)
   endif()
   if(Python3_FOUND AND NOT no_jsonschema)
     file(GLOB pieces CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/examples/*.yaml
-      ${CMAKE_CURRENT_SOURCE_DIR}/cli/text-on-stdout/piece.yaml)
+      ${CMAKE_CURRENT_SOURCE_DIR}/cli/data-in-json/piece.yaml ${CMAKE_CURRENT_SOURCE_DIR}/cli/text-on-stdout/piece.yaml)
     add_test(NAME cli_result_schema COMMAND ${Python3_EXECUTABLE}
       ${CMAKE_CURRENT_SOURCE_DIR}/meta/result_schema.py $<TARGET_FILE:tiptoe>
       ${CMAKE_SOURCE_DIR}/docs/result.schema.json ${pieces})

@@ -2,6 +2,7 @@
 #ifndef TIPTOE_PIECE_H
 #define TIPTOE_PIECE_H
 
+#include "tiptoe/data.h"
 #include "tiptoe/diag.h"
 #include "tiptoe/status.h"
 
@@ -18,13 +19,15 @@ typedef int tt_sink(void *user, const char *bytes, size_t n);
  *  gives it, to the sink; returns 0, or anything else when the file cannot be read. */
 typedef int tt_neighbour(void *user, const char *name, tt_sink *sink, void *to);
 
-/** What the caller may change of a piece file, and how files beside it are read. */
+/** What the caller may change of a piece file, how files beside it are read, and what
+ *  lies over the built-in tables. */
 typedef struct {
     const char *scale;      /* text of --scale, or NULL */
     const char *const *set; /* texts of --set, KEY=VALUE */
     size_t sets;
     tt_neighbour *neighbour; /* NULL: a piece file that names a file beside it is refused */
     void *neighbour_user;
+    const tt_data *data; /* rows of --data, or NULL; must outlive the piece */
 } tt_changes;
 
 /** Reads the text of a piece file. `file` is its name for messages ("-" for standard input).

@@ -75,6 +75,9 @@ static void take_option(tt_args *args, tt_option_id id, const char *value)
     case TT_OPTION_JSON:
         args->json = value;
         break;
+    case TT_OPTION_DATA:
+        args->data = value;
+        break;
     case TT_OPTION_SCALE:
         args->scale = value;
         break;

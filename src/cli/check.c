@@ -13,6 +13,7 @@ typedef struct {
     const tt_args *args;
     tt_streams io;
     tt_output text, json;
+    tt_data *data;
 } job;
 
 static tt_status write_results(job *j, const tt_assessment *assessment)
@@ -53,7 +54,8 @@ static int read_and_judge(job *j, const char *file, const char *text, size_t len
                                 .set = args->set,
                                 .sets = args->sets,
                                 .neighbour = tt_beside,
-                                .neighbour_user = (void *)file};
+                                .neighbour_user = (void *)file,
+                                .data = j->data};
     tt_piece *piece = NULL;
     tt_diags *diags = tt_diags_new(0);
     if (!diags) return tt_say_failed(j->io, file, TT_E_NOMEM, NULL);
@@ -111,6 +113,8 @@ static int refuse(const job *j)
     for (size_t i = 0; i < 2 && code == TT_EXIT_HOLDS; i++) {
         code = tt_output_refuse_input(both[i], j->args->operand, j->args->operands, j->io.in,
                                       j->io.err);
+        if (code == TT_EXIT_HOLDS && j->args->data)
+            code = tt_output_refuse_input(both[i], &j->args->data, 1, j->io.in, j->io.err);
         if (code == TT_EXIT_HOLDS)
             code = tt_output_refuse(both[i], j->args->given[TT_OPTION_FORCE], j->io.err);
     }
@@ -125,8 +129,10 @@ int tt_cli_check(const tt_args *args, tt_streams io)
     j.text = (tt_output){.name = args->text ? args->text : "-", .stream = io.out};
     if (args->json && tt_is_stream(args->json) && tt_is_stream(j.text.name)) j.text.name = NULL;
     int code = refuse(&j);
+    if (code == TT_EXIT_HOLDS) code = tt_data_open(args, io, &j.data);
     if (code != TT_EXIT_HOLDS) return code;
     for (size_t i = 0; i < args->operands; i++)
         code = tt_exit_worse(code, one_file(&j, args->operand[i]));
+    tt_data_free(j.data);
     return write_out(&j, code);
 }

@@ -57,7 +57,7 @@ int tt_output_refuse_input(const tt_output *output, const char *const *input, si
     for (size_t i = 0; i < inputs; i++) {
         if (!same_file(input[i], in, &found)) continue;
         tt_say_error(err, output->name, NUMBER_OPTION,
-                     "the result would be written over the piece file that it is read from",
+                     "the result would be written over the file that it is read from",
                      "choose another name; --force does not help here");
         return TT_EXIT_INPUT;
     }

@@ -7,6 +7,7 @@
 #include <stdbool.h>
 #include <stddef.h>
 
+#include <tiptoe/data.h>
 #include <tiptoe/diag.h>
 #include <tiptoe/piece.h>
 #include <tiptoe/status.h>
@@ -56,8 +57,8 @@ typedef struct {
     size_t operands;
     const char **set;
     size_t sets;
-    const char *text, *json, *scale;  /* NULL: not given */
-    const char *what, *basis, *units; /* likewise */
+    const char *text, *json, *scale, *data; /* NULL: not given */
+    const char *what, *basis, *units;       /* likewise */
     bool given[TT_OPTIONS];
 } tt_args;
 
@@ -91,6 +92,9 @@ bool tt_file_read(const char *name, FILE *in, char **text, size_t *length);
 
 /** Reads a file beside the piece file: a tt_neighbour; user: the piece file's name. */
 int tt_beside(void *user, const char *name, tt_sink *sink, void *to);
+/** Reads the table that --data names; *data stays NULL without the option. Faults are told; the
+ * exit status, TT_EXIT_HOLDS when all is well. */
+int tt_data_open(const tt_args *args, tt_streams io, tt_data **data);
 
 /** Where a result goes: a stream, or a file that is written beside and renamed. */
 typedef struct {

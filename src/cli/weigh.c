@@ -13,6 +13,7 @@ typedef struct {
     const tt_args *args;
     tt_streams io;
     tt_output text, json;
+    tt_data *data;
 } job;
 
 static bool wrong(const tt_args *args, FILE *err)
@@ -55,7 +56,8 @@ static int weigh(job *j, const char *file, const char *text, size_t length)
                                 .set = args->set,
                                 .sets = args->sets,
                                 .neighbour = tt_beside,
-                                .neighbour_user = (void *)file};
+                                .neighbour_user = (void *)file,
+                                .data = j->data};
     tt_piece *piece = NULL;
     tt_weights *weights = NULL;
     tt_diags *diags = tt_diags_new(0);
@@ -73,21 +75,28 @@ static int weigh(job *j, const char *file, const char *text, size_t length)
     return code;
 }
 
+static int read_and_weigh(job *j, const char *file)
+{
+    char *text;
+    size_t length;
+    if (!tt_file_read(file, j->io.in, &text, &length)) return tt_say_unreadable(j->io, file);
+    int code = tt_data_open(j->args, j->io, &j->data);
+    if (code == TT_EXIT_HOLDS) code = weigh(j, file, text, length);
+    tt_data_free(j->data);
+    free(text);
+    return code;
+}
+
 int tt_cli_weigh(const tt_args *args, tt_streams io)
 {
     if (wrong(args, io.err)) return TT_EXIT_INPUT;
     job j = {.args = args, .io = io};
-    char *text;
-    size_t length;
     j.json = (tt_output){.name = args->json, .stream = io.out};
     j.text = (tt_output){.name = args->text ? args->text : "-", .stream = io.out};
     if (args->json && tt_is_stream(args->json) && tt_is_stream(j.text.name)) j.text.name = NULL;
     int code = refuse(&j);
     if (code != TT_EXIT_HOLDS) return code;
-    if (!tt_file_read(args->operand[0], io.in, &text, &length))
-        return tt_say_unreadable(io, args->operand[0]);
-    code = weigh(&j, args->operand[0], text, length);
-    free(text);
+    code = read_and_weigh(&j, args->operand[0]);
     const bool good = code == TT_EXIT_HOLDS || code == TT_EXIT_SHORT;
     if (good) code = tt_exit_worse(code, tt_output_write(&j.text, io.err));
     if (good) code = tt_exit_worse(code, tt_output_write(&j.json, io.err));

@@ -6,12 +6,12 @@
 
 #include <string.h>
 
-/* The file, as a terminal may see it. */
-static const char *file_of(const tt_piece *piece, tt_report *out)
+/* A file, as a terminal may see it. */
+static const char *file_of(const char *file, tt_report *out)
 {
-    if (!piece->file || strcmp(piece->file, "-") == 0) return "standard input";
+    if (!file || strcmp(file, "-") == 0) return "standard input";
     tt_text words = {0};
-    tt_text_put_plain(&words, piece->file);
+    tt_text_put_plain(&words, file);
     if (words.failed) out->failed = true;
     const char *text = tt_report_text(out, "%s", tt_text_of(&words));
     tt_text_clear(&words);
@@ -27,11 +27,32 @@ static void input(const tt_assessment *a, tt_report *out)
                                       "Computed by tiptoe " TIPTOE_VERSION
                                       " from %s%s. Basis: %s%s, risk %d, "
                                       "scale %g.",
-                                      file_of(piece, out), digest, a->basis->title, edition,
+                                      file_of(piece->file, out), digest, a->basis->title, edition,
                                       piece->risk, piece->scale));
     if (piece->sets) tt_report_say(out, "Changed on the command line:");
     if (piece->sets) tt_report_list(out, TT_BLOCK_LIST);
     for (size_t i = 0; i < piece->sets; i++) tt_report_item(out, piece->set[i]);
+}
+
+/* Rows of one's own that this piece uses. */
+static void own_data(const tt_assessment *a, tt_report *out)
+{
+    const tt_piece *piece = a->piece;
+    size_t used = 0;
+    if (!piece->data) return;
+    for (size_t i = 1; i < piece->origins.n; i++)
+        used += piece->origins.at[i].kind == TT_ORIGIN_DATA;
+    tt_report_say(out, tt_report_text(out, "Own data: %s, SHA-256 %s; %s",
+                                      file_of(piece->data->file, out), piece->data->sha256,
+                                      used ? "used in place of, or beside, the built-in tables:"
+                                           : "none of its rows is used here."));
+    if (used) tt_report_list(out, TT_BLOCK_LIST);
+    for (size_t i = 1; i < piece->origins.n; i++) {
+        const tt_origin *origin = &piece->origins.at[i];
+        if (origin->kind != TT_ORIGIN_DATA) continue;
+        tt_report_item(out, tt_report_text(out, "%s: %s, line %u, %s", origin->key, origin->written,
+                                           origin->place.line, origin->why));
+    }
 }
 
 static const char *one(const tt_origin *origin, tt_report *out)
@@ -69,6 +90,7 @@ void tt_compose_given(const tt_assessment *a, tt_report *out)
 {
     tt_report_heading(out, 2, "What was put in");
     input(a, out);
+    own_data(a, out);
     tt_report_list(out, TT_BLOCK_LIST);
     tt_compose_site(a, out);
     tt_compose_bronze(a, out);

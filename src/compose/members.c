@@ -1,59 +1,177 @@
-/* compose/members.c - rows of the tables of tubes and of bars. */
+/* compose/members.c - rows of the tables of tubes, pipes, boxes, bars, flats and rods. */
+#include "compose/parts.h"
 #include "compose/stock.h"
 
 #include <string.h>
 
-static const char *of_form(size_t i, const char *form)
+static const double carbon = 7850.0, stainless = 8000.0; /* kg/m3 */
+
+static const char *row_name(const tt_stock_table *table, const tt_data *own, size_t i)
 {
-    return strcmp(tt_stock_at(i)->form, form) == 0 ? tt_stock_at(i)->name : NULL;
+    const tt_stock *stock = tt_stock_at(own, i);
+    return stock && strcmp(stock->form, table->form) == 0 ? stock->name : NULL;
 }
 
-static const char *tube_name(size_t i)
+static const tt_row_place *row_place(const tt_data *own, size_t i)
 {
-    return of_form(i, "tube");
+    return &tt_stock_at(own, i)->at;
 }
 
-static const char *bar_name(size_t i)
+static const char *millimetres(tt_report *out, double length)
 {
-    return of_form(i, "bar");
+    return tt_report_text(out, "%.5g mm", length * 1000.0);
 }
 
-static const tt_column columns[] = {
+static double mass_of(const tt_stock *stock)
+{
+    return tt_stock_area(stock) * (stock->stainless ? stainless : carbon);
+}
+
+/* ---- a row of the list ---- */
+
+static const char *wall(tt_report *out, const tt_stock *stock)
+{
+    return stock->wall > 0.0 ? millimetres(out, stock->wall) : "solid";
+}
+
+/* As printed; in brackets as computed. */
+static const char *mass(tt_report *out, const tt_stock *stock)
+{
+    return stock->mass > 0.0 ? tt_report_text(out, "%.4g kg/m", stock->mass)
+                             : tt_report_text(out, "(%.3g kg/m)", mass_of(stock));
+}
+
+static void row(const tt_stock_table *table, const tt_data *own, size_t i, tt_notes *notes,
+                const char **cells)
+{
+    const tt_stock *stock = tt_stock_at(own, i);
+    tt_report *out = notes->out;
+    const bool rod = stock->pitch > 0.0, box = stock->deep > 0.0 && stock->wall > 0.0;
+    size_t n = 0;
+    cells[n++] = stock->name;
+    cells[n++] = stock->series;
+    cells[n++] = millimetres(out, stock->od);
+    if (stock->deep > 0.0) cells[n++] = millimetres(out, stock->deep);
+    if (stock->deep <= 0.0 || box)
+        cells[n++] = rod ? tt_report_text(out, "%.4g mm", stock->pitch * 1000.0) : wall(out, stock);
+    cells[n++] = rod ? tt_report_text(out, "%.4g mm2", stock->area * 1e6) : mass(out, stock);
+    cells[n++] = tt_note(notes, &stock->source);
+    (void)table;
+}
+
+/* ---- a row whole ---- */
+
+typedef struct {
+    tt_report *out;
+    const char *source, *note;
+} sheet;
+
+static void put(const sheet *s, const char *words, double si, double metric, const char *unit,
+                double imperial, const char *inch_unit)
+{
+    const char *cells[] = {words, tt_report_text(s->out, "%.4g %s", si * metric, unit),
+                           tt_report_text(s->out, "%.4g %s", si * imperial, inch_unit), s->source};
+    tt_report_row(s->out, cells);
+}
+
+static void length(const sheet *s, const char *words, double value)
+{
+    if (value > 0.0) put(s, words, value, 1e3, "mm", 1.0 / 0.0254, "in");
+}
+
+static const double inch = 0.0254;
+
+static void sizes(const sheet *s, const tt_stock *stock)
+{
+    const bool flat = stock->deep > 0.0, rod = stock->pitch > 0.0;
+    length(s, flat ? "width" : rod ? "nominal diameter" : "outside diameter", stock->od);
+    length(s, stock->wall > 0.0 ? "depth" : "thickness", stock->deep);
+    length(s, "wall", stock->wall);
+    length(s, "outside corner", stock->corner);
+    length(s, "inside corner", stock->corner_in);
+    length(s, "pitch", stock->pitch);
+    if (stock->area > 0.0)
+        put(s, "stress area", stock->area, 1e6, "mm2", 1.0 / (inch * inch), "in2");
+    if (stock->mass > 0.0)
+        put(s, "mass per length", stock->mass, 1.0, "kg/m", 0.3048 / 0.45359237, "lb/ft");
+}
+
+static void bending(const sheet *s, const tt_stock *stock, bool about_deep, const char *words[2])
+{
+    const double inertia = tt_stock_inertia(stock, about_deep);
+    const double across = stock->deep > 0.0 && !about_deep ? stock->deep : stock->od;
+    put(s, words[0], inertia, 1e8, "cm4", 1.0 / (inch * inch * inch * inch), "in4");
+    put(s, words[1], inertia / (across / 2.0), 1e6, "cm3", 1.0 / (inch * inch * inch), "in3");
+}
+
+static void computed(const sheet *s, const tt_stock *stock)
+{
+    static const char *round[] = {"second moment", "section modulus"},
+                      *upright[] = {"second moment, on edge", "section modulus, on edge"},
+                      *level[] = {"second moment, laid flat", "section modulus, laid flat"};
+    if (stock->pitch > 0.0) return;
+    put(s, "area", tt_stock_area(stock), 1e4, "cm2", 1.0 / (inch * inch), "in2");
+    if (stock->deep > 0.0 && stock->deep < stock->od) {
+        bending(s, stock, true, upright);
+        bending(s, stock, false, level);
+    } else {
+        bending(s, stock, false, round);
+    }
+    if (stock->mass <= 0.0)
+        put(s, "mass per length", mass_of(stock), 1.0, "kg/m", 0.3048 / 0.45359237, "lb/ft");
+}
+
+static void whole(const tt_stock_table *table, const tt_data *own, size_t i, tt_notes *notes)
+{
+    static const tt_column all[] = {
+        {"figure", TT_LEFT}, {"value", TT_RIGHT}, {"in inch units", TT_RIGHT}, {"source", TT_LEFT}};
+    const tt_stock *stock = tt_stock_at(own, i);
+    tt_report *out = notes->out;
+    (void)table;
+    const char *steel = stock->pitch > 0.0 ? ""
+                        : stock->stainless ? ", stainless steel"
+                                           : ", carbon steel";
+    const bool open = stock->wall <= 0.0; /* a solid comes in every steel */
+    tt_report_say(out, tt_report_text(out, "%s%s.", stock->series, open ? "" : steel));
+    tt_report_table(out, all, sizeof all / sizeof *all);
+    const sheet read = {.out = out, .source = tt_note(notes, &stock->source)};
+    const sheet from_size = {.out = out, .source = "computed from the nominal size"};
+    sizes(&read, stock);
+    computed(&from_size, stock);
+}
+
+/* ---- the tables ---- */
+
+static const tt_column of_tubes[] = {
     {"name", TT_LEFT},  {"series", TT_LEFT},          {"outside", TT_RIGHT},
     {"wall", TT_RIGHT}, {"mass per metre", TT_RIGHT}, {"source", TT_LEFT}};
+static const tt_column of_boxes[] = {
+    {"name", TT_LEFT},  {"series", TT_LEFT},          {"width", TT_RIGHT}, {"depth", TT_RIGHT},
+    {"wall", TT_RIGHT}, {"mass per metre", TT_RIGHT}, {"source", TT_LEFT}};
+static const tt_column of_flats[] = {
+    {"name", TT_LEFT},       {"series", TT_LEFT},          {"width", TT_RIGHT},
+    {"thickness", TT_RIGHT}, {"mass per metre", TT_RIGHT}, {"source", TT_LEFT}};
+static const tt_column of_rods[] = {{"name", TT_LEFT},         {"series", TT_LEFT},
+                                    {"diameter", TT_RIGHT},    {"pitch", TT_RIGHT},
+                                    {"stress area", TT_RIGHT}, {"source", TT_LEFT}};
 
-static void row(size_t i, tt_notes *notes, const char **cells)
-{
-    const tt_stock *stock = tt_stock_at(i);
-    cells[0] = stock->name;
-    cells[1] = stock->series;
-    cells[2] = tt_report_text(notes->out, "%.5g mm", stock->od * 1000.0);
-    cells[3] =
-        stock->wall > 0.0 ? tt_report_text(notes->out, "%.5g mm", stock->wall * 1000.0) : "solid";
-    cells[4] =
-        stock->mass > 0.0 ? tt_report_text(notes->out, "%.4g kg/m", stock->mass) : "not printed";
-    cells[5] = tt_note(notes, &stock->source);
-}
+static const char brackets[] =
+    "A mass in brackets is computed: area of the nominal size times 7850 kg/m3, of stainless steel "
+    "8000 kg/m3; a solid as carbon steel.";
 
-static void whole(size_t i, tt_report *out)
-{
-    enum { CELLS = sizeof columns / sizeof *columns };
-    const char *cells[CELLS];
-    tt_notes notes = {.out = out};
-    tt_report_table(out, columns, CELLS);
-    row(i, &notes, cells);
-    tt_report_row(out, cells);
-    tt_notes_write(&notes);
-}
+#define FORM(the_name, the_words, the_form, the_columns, the_remark)                               \
+    {                                                                                              \
+        .name = the_name, .words = the_words, .form = the_form, .columns = the_columns,            \
+        .columns_n = sizeof the_columns / sizeof *the_columns, .remark = the_remark,               \
+        .count = tt_stock_count, .row_name = row_name, .row_place = row_place, .row = row,         \
+        .whole = whole                                                                             \
+    }
 
-const tt_stock_table tt_stock_tubes = {"tubes",
-                                       "round tubes and pipes",
-                                       tt_stock_count,
-                                       tube_name,
-                                       columns,
-                                       sizeof columns / sizeof *columns,
-                                       row,
-                                       whole};
-const tt_stock_table tt_stock_bars = {"bars",   "round bars", tt_stock_count,
-                                      bar_name, columns,      sizeof columns / sizeof *columns,
-                                      row,      whole};
+const tt_stock_table tt_stock_forms[TT_STOCK_FORMS] = {
+    FORM("tubes", "round tubes and round hollow sections", "tube", of_tubes, brackets),
+    FORM("pipes", "pipes by nominal size in inches and schedule", "pipe", of_tubes, brackets),
+    FORM("boxes", "square and rectangular hollow sections", "box", of_boxes, brackets),
+    FORM("bars", "round bars", "bar", of_tubes, brackets),
+    FORM("flats", "flat and square bars", "flat", of_flats, brackets),
+    FORM("rods", "threaded rods, coarse thread", "rod", of_rods, NULL),
+};

@@ -1,4 +1,4 @@
-/* compose/stock.c - the built-in tables, each figure with its source. */
+/* compose/stock.c - the tables of metals and stock, each figure with its source. */
 #include "compose/stock.h"
 
 #include "base/diags.h"
@@ -6,9 +6,21 @@
 
 #include <string.h>
 
-static const tt_stock_table *const tables[] = {&tt_stock_alloys, &tt_stock_steels, &tt_stock_tubes,
-                                               &tt_stock_bars};
-enum { TABLES = sizeof tables / sizeof *tables, SPELLING = 3 };
+enum { TABLES = TT_STOCK_METALS + TT_STOCK_FORMS };
+
+/* Slips of the pen that a word of its length may have, plus one. */
+static size_t too_far(const char *word)
+{
+    const size_t slips = 1 + strlen(word) / 3;
+    return 1 + (slips < 3 ? slips : 3);
+}
+
+static const tt_stock_table *table_at(size_t i)
+{
+    return i < TT_STOCK_METALS ? &tt_stock_metals[i] : &tt_stock_forms[i - TT_STOCK_METALS];
+}
+
+/* ---- sources ---- */
 
 static bool same(const tt_source *a, const tt_source *b)
 {
@@ -37,49 +49,94 @@ void tt_notes_write(tt_notes *notes)
     tt_list_clear(&notes->list);
 }
 
-static size_t rows_of(const tt_stock_table *table)
+/* ---- rows of one's own ---- */
+
+static const char *file_name(tt_report *out, const char *file)
+{
+    tt_text words = {0};
+    tt_text_put_plain(&words, file);
+    if (words.failed) out->failed = true;
+    const char *text = tt_report_text(out, "%s", tt_text_of(&words));
+    tt_text_clear(&words);
+    return text;
+}
+
+static void say_own(const tt_data *own, tt_report *out)
+{
+    if (!own) return;
+    const size_t rows = own->metals.n + own->stock.n;
+    tt_report_say(out, tt_report_text(out,
+                                      "Own data: %s, SHA-256 %s, %zu row%s. They stand first in "
+                                      "their tables, marked (own); a built-in row of the same name "
+                                      "is left out.",
+                                      file_name(out, own->file), own->sha256, rows,
+                                      rows == 1 ? "" : "s"));
+}
+
+static bool is_own(const tt_stock_table *table, const tt_data *own, size_t i)
+{
+    return table->row_place(own, i)->file != NULL;
+}
+
+/* ---- lists ---- */
+
+static size_t rows_of(const tt_stock_table *table, const tt_data *own)
 {
     size_t n = 0;
-    for (size_t i = 0; i < table->count(); i++) n += table->row_name(i) != NULL;
+    for (size_t i = 0; i < table->count(own); i++) n += table->row_name(table, own, i) != NULL;
     return n;
 }
 
-static tt_status list_tables(tt_report *out)
+static tt_status list_tables(const tt_data *own, tt_report *out)
 {
     static const tt_column columns[] = {{"table", TT_LEFT}, {"rows", TT_RIGHT}, {"holds", TT_LEFT}};
     tt_report_heading(out, 1, "tiptoe stock");
+    say_own(own, out);
     tt_report_table(out, columns, sizeof columns / sizeof *columns);
     for (size_t i = 0; i < TABLES; i++) {
-        const char *const cells[] = {
-            tables[i]->name, tt_report_text(out, "%zu", rows_of(tables[i])), tables[i]->words};
+        const tt_stock_table *table = table_at(i);
+        const char *const cells[] = {table->name, tt_report_text(out, "%zu", rows_of(table, own)),
+                                     table->words};
         tt_report_row(out, cells);
     }
+    tt_report_say(out, "tiptoe stock TABLE lists its rows; tiptoe stock TABLE NAME tells all that "
+                       "is known of one, with the source of each figure.");
     return TT_OK;
 }
 
-static tt_status all_rows(const tt_stock_table *table, tt_report *out)
+static tt_status all_rows(const tt_stock_table *table, const tt_data *own, tt_report *out)
 {
-    enum { CELLS = 8 };
     tt_notes notes = {.out = out};
     tt_report_heading(out, 1, tt_report_text(out, "tiptoe stock: %s", table->name));
+    if (table->remark) tt_report_say(out, table->remark);
+    say_own(own, out);
     tt_report_table(out, table->columns, table->columns_n);
-    for (size_t i = 0; i < table->count(); i++) {
-        const char *cells[CELLS] = {0};
-        if (!table->row_name(i)) continue;
-        table->row(i, &notes, cells);
+    for (size_t i = 0; i < table->count(own); i++) {
+        const char *cells[TT_STOCK_CELLS] = {0};
+        if (!table->row_name(table, own, i)) continue;
+        table->row(table, own, i, &notes, cells);
+        if (is_own(table, own, i)) cells[0] = tt_report_text(out, "%s (own)", cells[0]);
         tt_report_row(out, cells);
     }
     tt_notes_write(&notes);
     return TT_OK;
 }
 
-static const char *nearest_row(const tt_stock_table *table, const char *name)
+/* ---- one row ---- */
+
+/* A metal by its name as it is, a size by any spelling of it. */
+static bool named(const tt_stock_table *table, const char *row, const char *name)
+{
+    return row && (table->form ? tt_same_size(table->form, row, name) : strcmp(row, name) == 0);
+}
+
+static const char *nearest_row(const tt_stock_table *table, const tt_data *own, const char *name)
 {
     const char *best = NULL;
-    size_t least = SPELLING + 1;
-    for (size_t i = 0; i < table->count(); i++) {
-        const char *row = table->row_name(i);
-        const size_t away = row ? tt_text_distance(row, name, SPELLING) : least;
+    size_t least = too_far(name);
+    for (size_t i = 0; i < table->count(own); i++) {
+        const char *row = table->row_name(table, own, i);
+        const size_t away = row ? tt_text_distance(row, name, least) : least;
         if (away >= least) continue;
         least = away;
         best = row;
@@ -87,20 +144,10 @@ static const char *nearest_row(const tt_stock_table *table, const char *name)
     return best;
 }
 
-/* Rows of that name; a metal may have one for each product form. */
-static tt_status one_row(const tt_stock_table *table, const char *name, tt_diags *diags,
-                         tt_report *out)
+static tt_status no_row(const tt_stock_table *table, const char *name, const tt_data *own,
+                        tt_diags *diags, tt_report *out)
 {
-    bool found = false;
-    tt_report_heading(out, 1, tt_report_text(out, "tiptoe stock: %s %s", table->name, name));
-    for (size_t i = 0; i < table->count(); i++) {
-        const char *row = table->row_name(i);
-        if (!row || strcmp(row, name) != 0) continue;
-        table->whole(i, out);
-        found = true;
-    }
-    if (found) return TT_OK;
-    const char *near = nearest_row(table, name);
+    const char *near = nearest_row(table, own, name);
     const char *hint = near ? tt_report_text(out, "did you mean \"%s\"?", near)
                             : tt_report_text(out, "tiptoe stock %s lists them", table->name);
     tt_complain(diags, TT_D_NAME_UNKNOWN, (tt_place){0}, hint, "no row of %s is named \"%s\"",
@@ -108,32 +155,71 @@ static tt_status one_row(const tt_stock_table *table, const char *name, tt_diags
     return TT_E_INPUT;
 }
 
-static const tt_stock_table *table_named(const char *name, tt_diags *diags)
+/* Rows of that name; a metal may have one for each product form, a size one for each series. */
+static tt_status one_row(const tt_stock_table *table, const char *name, const tt_data *own,
+                         tt_diags *diags, tt_report *out)
+{
+    tt_notes notes = {.out = out};
+    size_t found = 0;
+    for (size_t i = 0; i < table->count(own); i++) {
+        const char *row = table->row_name(table, own, i);
+        if (!named(table, row, name)) continue;
+        if (found++ == 0)
+            tt_report_heading(out, 1, tt_report_text(out, "tiptoe stock: %s %s", table->name, row));
+        table->whole(table, own, i, &notes);
+        const tt_row_place *at = table->row_place(own, i);
+        if (at->file)
+            tt_report_say(out, tt_report_text(out, "Own data: %s, line %u.",
+                                              file_name(out, at->file), at->line));
+    }
+    if (found == 0) return no_row(table, name, own, diags, out);
+    tt_notes_write(&notes);
+    return TT_OK;
+}
+
+/* ---- the door ---- */
+
+/* A name where a table is due: the table that has it. */
+static const char *table_of_row(const char *name, const tt_data *own, tt_report *out)
+{
+    for (size_t t = 0; t < TABLES; t++) {
+        const tt_stock_table *table = table_at(t);
+        for (size_t i = 0; i < table->count(own); i++) {
+            if (named(table, table->row_name(table, own, i), name))
+                return tt_report_text(out, "write tiptoe stock %s \"%s\"", table->name, name);
+        }
+    }
+    return "tiptoe stock lists the tables";
+}
+
+static const tt_stock_table *table_named(const char *name, const tt_data *own, tt_diags *diags,
+                                         tt_report *out)
 {
     const tt_stock_table *near = NULL;
-    size_t least = SPELLING + 1;
+    size_t least = too_far(name);
     for (size_t i = 0; i < TABLES; i++) {
-        const size_t away = tt_text_distance(tables[i]->name, name, SPELLING);
-        if (away == 0) return tables[i];
-        if (away < least) near = tables[i];
+        const size_t away = tt_text_distance(table_at(i)->name, name, least);
+        if (away == 0) return table_at(i);
+        if (away < least) near = table_at(i);
         if (away < least) least = away;
     }
-    tt_complain(diags, TT_D_NAME_UNKNOWN, (tt_place){0},
-                near ? near->name : "tiptoe stock lists the tables", "no table is named \"%s\"",
-                name);
+    const char *hint = near ? tt_report_text(out, "did you mean \"%s\"?", near->name)
+                            : table_of_row(name, own, out);
+    tt_complain(diags, TT_D_NAME_UNKNOWN, (tt_place){0}, hint, "no table is named \"%s\"", name);
     return NULL;
 }
 
-tt_status tt_compose_stock(const char *table, const char *name, tt_diags *diags, tt_report *out)
+tt_status tt_compose_stock(const char *table, const char *name, const tt_data *own, tt_diags *diags,
+                           tt_report *out)
 {
-    const tt_stock_table *found = table ? table_named(table, diags) : NULL;
+    const tt_stock_table *found = table ? table_named(table, own, diags, out) : NULL;
     tt_status status = TT_E_INPUT;
-    if (!table) status = list_tables(out);
-    if (found) status = name ? one_row(found, name, diags, out) : all_rows(found, out);
+    if (!table) status = list_tables(own, out);
+    if (found) status = name ? one_row(found, name, own, diags, out) : all_rows(found, own, out);
     return status == TT_OK && out->failed ? TT_E_NOMEM : status;
 }
 
 const char *tt_stock_table_name(size_t i)
 {
-    return i < TABLES ? tables[i]->name : NULL;
+    return i < TABLES ? table_at(i)->name : NULL;
 }

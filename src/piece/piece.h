@@ -267,6 +267,7 @@ struct tt_piece {
     const char *file, *sha256;
     const char *const *set; /* the --set texts, in order */
     size_t sets;
+    const tt_data *data;                /* rows of one's own that could be used, lent; NULL: none */
     const char *name, *revision, *date; /* date: ISO text, or NULL */
     const char *basis, *edition;
     unsigned basis_origin, edition_origin;

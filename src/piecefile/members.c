@@ -65,27 +65,28 @@ static tt_member flat(tt_reader *reader, const tt_node *node)
         .form = TT_MEMBER_FLAT, .od = size[0], .deep = size[1], .wall = fmin(size[0], size[1]) / 2};
 }
 
-/* A row of stock that bears a schedule in its name. */
-static const tt_stock *pipe_named(const char *name)
+static tt_near nearest_pipe(const tt_data *own, const char *name)
 {
-    for (size_t i = 0; i < tt_stock_count(); i++) {
-        const tt_stock *stock = tt_stock_at(i);
-        if (strstr(stock->name, " sch ") && strcmp(stock->name, name) == 0) return stock;
+    tt_near near = tt_near_to(name);
+    for (size_t i = 0; i < tt_stock_count(own); i++) {
+        const tt_stock *stock = tt_stock_at(own, i);
+        if (stock && strcmp(stock->form, "pipe") == 0) tt_near_try(&near, stock->name);
     }
-    return NULL;
+    return near;
 }
 
 static tt_member pipe(tt_reader *reader, const tt_node *node)
 {
     const char *name = tt_take_text(reader, node, tt_key_named(&tt_member_map, "pipe"));
-    const tt_stock *stock = pipe_named(name);
-    if (stock) return (tt_member){.form = TT_MEMBER_TUBE, .od = stock->od, .wall = stock->wall};
-    tt_near near = tt_near_to(name);
-    for (size_t i = 0; i < tt_stock_count(); i++)
-        if (strstr(tt_stock_at(i)->name, " sch ")) tt_near_try(&near, tt_stock_at(i)->name);
+    const tt_stock *stock = tt_stock_named(reader->data, "pipe", name);
+    if (stock) {
+        tt_origin_data(reader, stock->name, &stock->at, &stock->source);
+        return (tt_member){.form = TT_MEMBER_TUBE, .od = stock->od, .wall = stock->wall};
+    }
+    tt_near near = nearest_pipe(reader->data, name);
     if (name[0])
         tt_wrong(reader, TT_D_PIPE, node,
-                 tt_near_words(&near, "pipe: 1 1/2 sch 40; `tiptoe stock tubes` lists them"),
+                 tt_near_words(&near, "pipe: 1 1/2 sch 40; `tiptoe stock pipes` lists them"),
                  "no pipe is named `%.40s`", name);
     return (tt_member){.form = TT_MEMBER_TUBE, .od = NAN, .wall = NAN};
 }

@@ -48,7 +48,7 @@ static const tt_metal *look_up(tt_reader *reader, const char *name, tt_metal_kin
         reader->own.at[i].kind = kind;
         return &reader->own.at[i];
     }
-    return tt_metal_named(name, kind);
+    return tt_metal_named(reader->data, name, kind);
 }
 
 static void tell_unknown(tt_reader *reader, const tt_node *node, const char *name,
@@ -56,8 +56,10 @@ static void tell_unknown(tt_reader *reader, const tt_node *node, const char *nam
 {
     tt_near near = tt_near_to(name);
     for (size_t i = 0; i < reader->own.n; i++) tt_near_try(&near, reader->own.at[i].name);
-    for (size_t i = 0; i < tt_metals_count(); i++)
-        if (tt_metals_at(i)->kind == kind) tt_near_try(&near, tt_metals_at(i)->name);
+    for (size_t i = 0; i < tt_metals_count(reader->data); i++) {
+        const tt_metal *metal = tt_metals_at(reader->data, i);
+        if (metal && metal->kind == kind) tt_near_try(&near, metal->name);
+    }
     const bool cast = kind == TT_CAST;
     char hint[400];
     snprintf(hint, sizeof hint, "%s `tiptoe stock %s` lists them",
@@ -75,6 +77,7 @@ size_t tt_metal_use(tt_reader *reader, const tt_node *node, const char *name, tt
         return TT_NONE;
     }
     tt_piece *piece = reader->piece;
+    tt_origin_data(reader, metal->name, &metal->at, &metal->fact[TT_P_YIELD].source);
     for (size_t i = 0; i < piece->metals.n; i++)
         if (piece->metals.at[i].kind == kind && strcmp(piece->metals.at[i].name, name) == 0)
             return i;

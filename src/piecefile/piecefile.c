@@ -34,6 +34,7 @@ static tt_status start(tt_reader *reader, const tt_changes *changes)
     reader->piece->file = tt_keep(reader, reader->file);
     reader->piece->sha256 = tt_keep(reader, digest);
     reader->piece->basis = "eu";
+    reader->piece->data = reader->data = changes ? changes->data : NULL;
     reader->faces = (tt_vec3){1, 0, 0};
     tt_node *root = NULL;
     const tt_status status =

@@ -126,6 +126,7 @@ struct tt_reader {
         const tt_key *key;
     } bare;
     bool us;
+    const tt_data *data; /* rows of one's own over the catalogue; NULL */
     bool no_memory;
     bool holes; /* a part was dropped because of a fault: judging the whole would mislead */
     bool no_alloy_told, no_wall_told, no_grade_told, mass_told;
@@ -179,6 +180,10 @@ unsigned tt_origin_default(tt_reader *reader, const char *key, const char *writt
  *  once for each check, part and reason. Nothing where the node is the word that asks for nothing.
  */
 void tt_wait(tt_reader *reader, const tt_node *node, const tt_consumer *consumer);
+/** That the row `name` of one's own data was used for the key at the present path, told once for
+ *  each row; nothing for a built-in row. */
+void tt_origin_data(tt_reader *reader, const char *name, const tt_row_place *at,
+                    const tt_source *source);
 /** A copy in the piece's pool; NULL for NULL, "" without memory (and the reader knows). */
 const char *tt_keep(tt_reader *reader, const char *text);
 

@@ -159,6 +159,23 @@ void tt_wait(tt_reader *reader, const tt_node *node, const tt_consumer *consumer
     if (!tt_list_push(&piece->waiting, waits)) reader->no_memory = true;
 }
 
+void tt_origin_data(tt_reader *reader, const char *name, const tt_row_place *at,
+                    const tt_source *source)
+{
+    if (!at->file) return;
+    for (size_t i = 1; i < reader->piece->origins.n; i++) {
+        const tt_origin *from = &reader->piece->origins.at[i];
+        if (from->kind == TT_ORIGIN_DATA && from->place.line == at->line) return;
+    }
+    char why[200];
+    snprintf(why, sizeof why, "%.160s (%s)", source->document, tt_mark_word(source->mark));
+    origin(reader, (tt_origin){.key = tt_path(reader),
+                               .written = tt_keep(reader, name),
+                               .why = tt_keep(reader, why),
+                               .kind = TT_ORIGIN_DATA,
+                               .place = {.line = at->line}});
+}
+
 /* ---- nearest spellings ---- */
 
 enum { PART = 9 }; /* the distance of what holds the word, or the other way round */

@@ -45,11 +45,11 @@ tt_status tt_write_json(const tt_assessment *assessment, tt_sink *sink, void *us
     return status;
 }
 
-tt_status tt_write_stock(const char *table, const char *name, tt_diags *diags, tt_sink *sink,
-                         void *user)
+tt_status tt_write_stock(const char *table, const char *name, const tt_data *data, tt_diags *diags,
+                         tt_sink *sink, void *user)
 {
     tt_report report = {0};
-    tt_status status = tt_compose_stock(table, name, diags, &report);
+    tt_status status = tt_compose_stock(table, name, data, diags, &report);
     if (status == TT_OK) status = render(&report, NULL, sink, user);
     tt_report_clear(&report);
     return status;

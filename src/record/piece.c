@@ -2,6 +2,27 @@
  */
 #include "record/put.h"
 
+/* Rows of one's own, those that the piece uses; null when there were none to use. */
+static cJSON *own_data(tt_record *r)
+{
+    const tt_piece *piece = r->piece;
+    if (!piece->data) return tt_make_null(r);
+    cJSON *data = tt_make_object(r);
+    tt_put_text(r, data, "file", piece->data->file);
+    tt_put_text(r, data, "sha256", piece->data->sha256);
+    cJSON *rows = tt_put(r, data, "rows", tt_make_array(r));
+    for (size_t i = 0; i < piece->origins.n; i++) {
+        const tt_origin *origin = &piece->origins.at[i];
+        if (origin->kind != TT_ORIGIN_DATA) continue;
+        cJSON *row = tt_put(r, rows, NULL, tt_make_object(r));
+        tt_put_text(r, row, "key", origin->key);
+        tt_put_text(r, row, "name", origin->written);
+        tt_put_number(r, row, "line", origin->place.line);
+        tt_put_text(r, row, "source", origin->why);
+    }
+    return data;
+}
+
 cJSON *tt_record_input(tt_record *r)
 {
     const tt_piece *piece = r->piece;
@@ -10,6 +31,7 @@ cJSON *tt_record_input(tt_record *r)
     tt_put_text(r, input, "sha256", piece->sha256);
     cJSON *set = tt_put(r, input, "set", tt_make_array(r));
     for (size_t i = 0; i < piece->sets; i++) tt_put_text(r, set, NULL, piece->set[i]);
+    tt_put(r, input, "data", own_data(r));
     return input;
 }
 

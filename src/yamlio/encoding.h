@@ -1,4 +1,5 @@
-/* yamlio/encoding.h - is a text UTF-8 without control characters? Used inside this module only. */
+/* yamlio/encoding.h - is a text UTF-8 without control characters? For every text that comes in
+ * from outside. */
 #ifndef TT_YAMLIO_ENCODING_H
 #define TT_YAMLIO_ENCODING_H
 

@@ -1,7 +1,8 @@
 cmake_minimum_required(VERSION 3.21)
 # Feeds each faulty table of this folder, together with good.csv, to the build's tabulate and expects
-# one complaint: the one on the table's first line, "# line: words" (BAD and GOOD stand for the two
-# files). good.csv alone must be taken. -DTOOL= the program, -DFOLDER= this folder, -DOUT= a file to write.
+# one complaint: the one on the table's first line, "# line:column: number: words" (GOOD stands for
+# the name of good.csv), with the line under it. good.csv alone must be taken.
+#   -DTOOL= the program, -DFOLDER= this folder, -DOUT= a file to write
 set(good ${FOLDER}/good.csv)
 execute_process(COMMAND ${TOOL} ${OUT} ${good} RESULT_VARIABLE code ERROR_VARIABLE said)
 if(NOT code EQUAL 0 OR NOT EXISTS ${OUT})
@@ -14,15 +15,19 @@ list(REMOVE_ITEM tables ${good})
 set(seen 0)
 foreach(bad IN LISTS tables)
   file(STRINGS ${bad} first LIMIT_COUNT 1)
-  if(NOT first MATCHES "^# ([0-9]+): (.+)$")
+  if(NOT first MATCHES "^# ([0-9]+:[0-9]+): (.+)$")
     message(FATAL_ERROR "${bad}: the first line does not say what is expected")
   endif()
-  set(line ${CMAKE_MATCH_1})
-  string(REPLACE "BAD:" "${bad}:" words "${CMAKE_MATCH_2}")
-  string(REPLACE "GOOD:" "${good}:" words "${words}")
+  set(place ${CMAKE_MATCH_1})
+  string(REPLACE "GOOD:" "${good}:" words "${CMAKE_MATCH_2}")
   execute_process(COMMAND ${TOOL} ${OUT} ${good} ${bad} RESULT_VARIABLE code ERROR_VARIABLE said)
-  set(expected "${bad}:${line}: ${words}\n1 fault: nothing written\n")
-  if(NOT code EQUAL 1 OR EXISTS ${OUT} OR NOT said STREQUAL expected)
+  string(REGEX REPLACE ":.*" "" line ${place})
+  set(expected "${bad}:${place}: error ${words}\n")
+  string(FIND "${said}" "${expected}" first)
+  string(REGEX MATCHALL " error TT" complaints "${said}")
+  list(LENGTH complaints complaints)
+  if(NOT code EQUAL 1 OR EXISTS ${OUT} OR NOT first EQUAL 0 OR NOT complaints EQUAL 1 OR
+     NOT said MATCHES "\n +${line} \\| .*\n +\\| +\\^.*1 fault: nothing written\n$")
     message(SEND_ERROR "${bad}: ended with ${code}, said\n${said}instead of\n${expected}")
   endif()
   math(EXPR seen "${seen}+1")

@@ -1,7 +1,10 @@
 """A law has a test: what `tiptoe check --json` writes for every example keeps to the schema in docs/,
-and the schema refuses what it must. Usage: result_schema.py PROGRAM SCHEMA PIECE..."""
+and the schema refuses what it must. A table beside a piece (*.csv) goes with it as --data.
+Usage: result_schema.py PROGRAM SCHEMA PIECE..."""
 import copy
+import glob
 import json
+import os
 import subprocess
 import sys
 
@@ -13,13 +16,17 @@ def no_constant(word):
 
 
 def result_of(program, piece):
-    run = subprocess.run([program, "check", "--quiet", "--json", "-", piece], capture_output=True, check=False)
+    tables = glob.glob(os.path.join(os.path.dirname(piece), "*.csv"))
+    data = ["--data", tables[0]] if tables else []
+    run = subprocess.run([program, "check", "--quiet", "--json", "-", *data, piece], capture_output=True, check=False)
     if run.returncode not in (0, 1, 4):
         sys.exit(f"{piece}: exit status {run.returncode}: {run.stderr.decode()}")
     result = json.loads(run.stdout, parse_constant=no_constant)
     expected = {"holds": 0, "falls short": 1, "not checked": 4}[result["verdict"]]
     if run.returncode != expected:
         sys.exit(f"{piece}: verdict {result['verdict']}, exit status {run.returncode}")
+    if (result["input"]["data"] is not None) != bool(tables):
+        sys.exit(f"{piece}: own data {result['input']['data']}")
     return result
 
 
@@ -36,6 +43,7 @@ def spoilt(result):
         "no use and no reason": lambda r: (r["checks"][0].update(use=None, holds=False), r["checks"][0].pop("why", 0)),
         "a force without its shear": lambda r: r["models"][0]["cases"][0]["forces"][0].pop("shear_y_N"),
         "x beyond the limb": lambda r: r["sections"][0].update(x=1.5),
+        "own data without their rows": lambda r: r["input"].update(data={"file": "own.csv", "sha256": "0" * 64}),
         "no cautions": lambda r: r.update(cautions=[]),
         "a moment of two numbers": lambda r: r["models"][1]["cases"][0]["reactions"][0].update(moment_Nm=[0, 0]),
     }

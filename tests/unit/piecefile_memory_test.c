@@ -67,6 +67,28 @@ static void good(void **state)
     every_allocation("tests/pieces/works-us.yaml", NULL, TT_OK);
 }
 
+/* With an own row in use, which is told. */
+static void own_data(void **state)
+{
+    (void)state;
+    static const char table[] = "metal,C87300,melt 7,Rp0.2,cast,no\n"
+                                "figure,DENSITY,8359,kg/m3,trial,,,read\n"
+                                "figure,YIELD,120,MPa,trial,,,read\n"
+                                "figure,ULTIMATE,300,MPa,trial,,,read\n"
+                                "figure,YOUNG_LOW,100,GPa,trial,,,read\n"
+                                "figure,YOUNG_HIGH,100,GPa,trial,,,read\n"
+                                "figure,POISSON,0.34,,trial,,,read\n"
+                                "figure,LEAD,0,,trial,,,read\nfigure,SEAM,0.8,,trial,,,read\n";
+    left = LONG_MAX;
+    tt_diags *diags = tt_diags_new(0);
+    tt_data *data = NULL;
+    assert_int_equal(tt_data_read("own.csv", table, sizeof table - 1, diags, &data), TT_OK);
+    tt_diags_free(diags);
+    const tt_changes changes = {.data = data};
+    every_allocation("tests/pieces/heron.yaml", &changes, TT_OK);
+    tt_data_free(data);
+}
+
 static void bad(void **state)
 {
     (void)state;
@@ -75,6 +97,7 @@ static void bad(void **state)
 
 int main(void)
 {
-    const struct CMUnitTest tests[] = {cmocka_unit_test(good), cmocka_unit_test(bad)};
+    const struct CMUnitTest tests[] = {cmocka_unit_test(good), cmocka_unit_test(own_data),
+                                       cmocka_unit_test(bad)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

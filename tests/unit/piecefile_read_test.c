@@ -193,7 +193,7 @@ static void lumps_and_stands(void **state)
     assert_near(fish->wind_area, 0.018, 1e-15); /* 2000 mm2 nine times */
     assert_near(fish->drag, 1.3, 1e-15);
     assert_near(fish->inertia[1], 0.2, 1e-15);
-    const double density = tt_metal_named("C87300", TT_CAST)->fact[TT_P_DENSITY].value;
+    const double density = tt_metal_named(NULL, "C87300", TT_CAST)->fact[TT_P_DENSITY].value;
     near_given(&cape->mass, 0.36 * 0.005 * density, 0.36 * 0.004 * density, 0.36 * 0.007 * density);
     assert_near(cape->drag, 0, 0);
     assert_int_equal(every->stands.n, 4);
