@@ -28,6 +28,7 @@ typedef struct {
     tt_neighbour *neighbour; /* NULL: a piece file that names a file beside it is refused */
     void *neighbour_user;
     const tt_data *data; /* rows of --data, or NULL; must outlive the piece */
+    int rewritable;      /* 1: keep what tt_piece_write needs */
 } tt_changes;
 
 /** Reads the text of a piece file. `file` is its name for messages ("-" for standard input).
@@ -39,7 +40,8 @@ tt_status tt_piece_read(const char *file, const char *text, size_t length,
 
 /** Writes the piece as a piece file: what was said, with the changes and the tables beside it, and
  * no default; quantities in SI with every digit that counts. Reading it gives the same piece.
- *  TT_E_WRITE when the sink stops it, TT_E_INPUT for a piece that was not read from a file. */
+ *  TT_E_WRITE when the sink stops it, TT_E_INPUT for a piece that was not read with `rewritable`.
+ */
 tt_status tt_piece_write(const tt_piece *piece, tt_sink *sink, void *user);
 
 tt_piece *tt_piece_free(tt_piece *piece); /* takes NULL, returns NULL */

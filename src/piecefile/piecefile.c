@@ -74,7 +74,8 @@ tt_status tt_piece_read(const char *file, const char *text, size_t length,
     tt_diags_about(diags, file, text, length);
     tt_status status = start(&reader, changes);
     if (status == TT_OK) read_all(&reader);
-    if (status == TT_OK && tt_diags_errors(diags) == errors) tt_write_again(&reader);
+    const bool good = status == TT_OK && tt_diags_errors(diags) == errors;
+    if (good && changes && changes->rewritable) tt_write_again(&reader);
     if (reader.no_memory || tt_diags_short(diags))
         status = TT_E_NOMEM;
     else if (status == TT_OK && tt_diags_errors(diags) > errors)

@@ -60,7 +60,7 @@ static void good(void **state)
 {
     (void)state;
     const char *const sets[] = {"limbs/neck/wall=7", "lumps/fish/wind_area=0.02 m2"};
-    const tt_changes changes = {.set = sets, .sets = 2, .scale = "3"};
+    const tt_changes changes = {.set = sets, .sets = 2, .scale = "3", .rewritable = 1};
     every_allocation("tests/pieces/every-key-read.yaml", &changes, TT_OK);
     every_allocation("tests/pieces/heron.yaml", NULL, TT_OK);
     every_allocation("tests/pieces/works.yaml", NULL, TT_OK);
