@@ -50,12 +50,7 @@ static int judge(job *j, const char *file, const tt_piece *piece, tt_diags *diag
 static int read_and_judge(job *j, const char *file, const char *text, size_t length)
 {
     const tt_args *args = j->args;
-    const tt_changes changes = {.scale = args->scale,
-                                .set = args->set,
-                                .sets = args->sets,
-                                .neighbour = tt_beside,
-                                .neighbour_user = (void *)file,
-                                .data = j->data};
+    const tt_changes changes = tt_changes_of(args, file, j->data);
     tt_piece *piece = NULL;
     tt_diags *diags = tt_diags_new(0);
     if (!diags) return tt_say_failed(j->io, file, TT_E_NOMEM, NULL);
@@ -105,30 +100,11 @@ static int write_out(job *j, int code)
     return code;
 }
 
-/* Complains (2) about a place where a result must not go. */
-static int refuse(const job *j)
-{
-    const tt_output *const both[] = {&j->text, &j->json};
-    int code = TT_EXIT_HOLDS;
-    for (size_t i = 0; i < 2 && code == TT_EXIT_HOLDS; i++) {
-        code = tt_output_refuse_input(both[i], j->args->operand, j->args->operands, j->io.in,
-                                      j->io.err);
-        if (code == TT_EXIT_HOLDS && j->args->data)
-            code = tt_output_refuse_input(both[i], &j->args->data, 1, j->io.in, j->io.err);
-        if (code == TT_EXIT_HOLDS)
-            code = tt_output_refuse(both[i], j->args->given[TT_OPTION_FORCE], j->io.err);
-    }
-    return code;
-}
-
 int tt_cli_check(const tt_args *args, tt_streams io)
 {
     if (wrong(args, io.err)) return TT_EXIT_INPUT;
     job j = {.args = args, .io = io};
-    j.json = (tt_output){.name = args->json, .stream = io.out};
-    j.text = (tt_output){.name = args->text ? args->text : "-", .stream = io.out};
-    if (args->json && tt_is_stream(args->json) && tt_is_stream(j.text.name)) j.text.name = NULL;
-    int code = refuse(&j);
+    int code = tt_outputs_open(args, io, &j.text, &j.json);
     if (code == TT_EXIT_HOLDS) code = tt_data_open(args, io, &j.data);
     if (code != TT_EXIT_HOLDS) return code;
     for (size_t i = 0; i < args->operands; i++)

@@ -119,6 +119,12 @@ int tt_output_told(tt_output *output, tt_status status, tt_diags *diags, const t
                    FILE *err);
 void tt_output_clear(tt_output *output);
 
+/** Where text and JSON of a piece go by the options, the text on standard output unless the JSON
+ * is; complains (2) about a place where a result must not go. */
+int tt_outputs_open(const tt_args *args, tt_streams io, tt_output *text, tt_output *json);
+/** What the options change of the piece in a file. */
+tt_changes tt_changes_of(const tt_args *args, const char *file, const tt_data *data);
+
 /* The verbs. */
 typedef int tt_verb_fn(const tt_args *args, tt_streams io);
 #define TT_VERB(id, operands, words) tt_verb_fn tt_cli_##id;

@@ -7,7 +7,7 @@
 #include <string.h>
 #include <unistd.h>
 
-enum { NUMBER_OPTION = 1501, OUTPUTS = 2 };
+enum { NUMBER_OPTION = 1501 };
 
 typedef struct {
     const tt_args *args;
@@ -26,18 +26,6 @@ static bool wrong(const tt_args *args, FILE *err)
     return text != NULL;
 }
 
-static int refuse(const job *j)
-{
-    const tt_output *const both[OUTPUTS] = {&j->text, &j->json};
-    int code = TT_EXIT_HOLDS;
-    for (size_t i = 0; i < OUTPUTS && code == TT_EXIT_HOLDS; i++) {
-        code = tt_output_refuse_input(both[i], j->args->operand, 1, j->io.in, j->io.err);
-        if (code == TT_EXIT_HOLDS)
-            code = tt_output_refuse(both[i], j->args->given[TT_OPTION_FORCE], j->io.err);
-    }
-    return code;
-}
-
 static tt_status write_results(job *j, const tt_weights *weights)
 {
     const bool terminal = j->text.name && tt_is_stream(j->text.name) && isatty(fileno(j->io.out));
@@ -52,12 +40,7 @@ static tt_status write_results(job *j, const tt_weights *weights)
 static int weigh(job *j, const char *file, const char *text, size_t length)
 {
     const tt_args *args = j->args;
-    const tt_changes changes = {.scale = args->scale,
-                                .set = args->set,
-                                .sets = args->sets,
-                                .neighbour = tt_beside,
-                                .neighbour_user = (void *)file,
-                                .data = j->data};
+    const tt_changes changes = tt_changes_of(args, file, j->data);
     tt_piece *piece = NULL;
     tt_weights *weights = NULL;
     tt_diags *diags = tt_diags_new(0);
@@ -91,10 +74,7 @@ int tt_cli_weigh(const tt_args *args, tt_streams io)
 {
     if (wrong(args, io.err)) return TT_EXIT_INPUT;
     job j = {.args = args, .io = io};
-    j.json = (tt_output){.name = args->json, .stream = io.out};
-    j.text = (tt_output){.name = args->text ? args->text : "-", .stream = io.out};
-    if (args->json && tt_is_stream(args->json) && tt_is_stream(j.text.name)) j.text.name = NULL;
-    int code = refuse(&j);
+    int code = tt_outputs_open(args, io, &j.text, &j.json);
     if (code != TT_EXIT_HOLDS) return code;
     code = read_and_weigh(&j, args->operand[0]);
     const bool good = code == TT_EXIT_HOLDS || code == TT_EXIT_SHORT;
