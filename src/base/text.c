@@ -68,33 +68,37 @@ const char *tt_text_of(const tt_text *text)
     return text->at ? text->at : "";
 }
 
-/* Bytes of the character at `at`, 0 where there is none; RFC 3629 section 4 | FROM MEMORY. */
-static size_t character(const unsigned char *at)
+/* RFC 3629 section 4 | FROM MEMORY. */
+size_t tt_character(const unsigned char *text, size_t length, unsigned long *code)
 {
-    const unsigned lead = at[0];
+    const unsigned lead = text[0];
     const size_t n = lead < 0x80   ? 1
                      : lead < 0xC2 ? 0
                      : lead < 0xE0 ? 2
                      : lead < 0xF0 ? 3
                      : lead < 0xF5 ? 4
                                    : 0;
+    if (n == 0 || n > length) return 0;
+    *code = n == 1 ? lead : lead & (0x7Fu >> n);
     for (size_t i = 1; i < n; i++) {
-        if ((at[i] & 0xC0u) != 0x80u) return 0;
+        if ((text[i] & 0xC0u) != 0x80u) return 0;
+        *code = *code << 6 | (text[i] & 0x3Fu);
     }
-    const bool overlong = (lead == 0xE0 && at[1] < 0xA0) || (lead == 0xF0 && at[1] < 0x90);
-    const bool none = (lead == 0xED && at[1] >= 0xA0) || (lead == 0xF4 && at[1] >= 0x90);
-    return overlong || none ? 0 : n;
+    const bool overlong = (n == 3 && *code < 0x800) || (n == 4 && *code < 0x10000);
+    const bool surrogate = *code >= 0xD800 && *code <= 0xDFFF;
+    return overlong || surrogate || *code > 0x10FFFF ? 0 : n;
 }
 
 void tt_text_put_plain(tt_text *text, const char *words)
 {
     const unsigned char *at = (const unsigned char *)words;
-    while (*at) {
-        const size_t n = character(at);
-        const bool control = n == 1 ? (*at < 0x20 && *at != '\t') || *at == 0x7F
-                                    : n == 2 && *at == 0xC2 && at[1] < 0xA0;
+    for (size_t left = strlen(words); left > 0;) {
+        unsigned long code = 0;
+        const size_t n = tt_character(at, left, &code);
+        const bool control = (code < 0x20 && code != '\t') || (code >= 0x7F && code < 0xA0);
         tt_text_add(text, n == 0 || control ? "?" : (const char *)at, n == 0 || control ? 1 : n);
         at += n ? n : 1;
+        left -= n ? n : 1;
     }
 }
 

@@ -24,6 +24,10 @@ void tt_text_fill(tt_text *text, char character, size_t width);
 /** The text, "" when empty. */
 const char *tt_text_of(const tt_text *text);
 
+/** The bytes of the UTF-8 character at `text`, of `length` bytes in all, and its code; 0 when there
+ *  is none. */
+size_t tt_character(const unsigned char *text, size_t length, unsigned long *code);
+
 /** Words of a stranger for a terminal: control characters but the tab (C1 among them) and bytes
  * that are not UTF-8 become '?'. */
 void tt_text_put_plain(tt_text *text, const char *words);
