@@ -116,35 +116,7 @@ static void table(const tt_maps *all, const tt_map *map)
     puts("| key | what it is | reads | left out | scaled | example |");
     puts("| --- | --- | --- | --- | --- | --- |");
     for (const tt_map *part = map; part; part = part->also)
-        for (size_t i = 0; i < part->n; i++)
-            if (part->key[i].kind != TT_KEY_UNREAD) row(&part->key[i], map);
-}
-
-/* Is it a part of a map that was listed before? */
-static bool met(const tt_maps *all, size_t before, const tt_map *part)
-{
-    for (size_t m = 0; m < before; m++)
-        for (const tt_map *of = all->map[m]; of; of = of->also)
-            if (of == part) return true;
-    return false;
-}
-
-static void unread(const tt_maps *all)
-{
-    puts("\n## Not read by this version\n");
-    puts(
-        "These keys belong to the format. A file that uses one is refused, so that nobody takes it "
-        "for counted.\n");
-    puts("| key | of | what it is for |");
-    puts("| --- | --- | --- |");
-    for (size_t m = 0; m < all->n; m++)
-        for (const tt_map *part = all->map[m]; part && !met(all, m, part); part = part->also)
-            for (size_t i = 0; i < part->n; i++) {
-                if (part->key[i].kind != TT_KEY_UNREAD) continue;
-                printf("| `%s` | %s | ", part->key[i].name, part->title);
-                cell(part->key[i].doc);
-                puts(" |");
-            }
+        for (size_t i = 0; i < part->n; i++) row(&part->key[i], map);
 }
 
 static bool copy(const char *path)
@@ -166,6 +138,5 @@ int main(int argc, char **argv)
         return 1;
     }
     for (size_t m = 0; m < all.n; m++) table(&all, all.map[m]);
-    unread(&all);
     return fflush(stdout) == 0 && !ferror(stdout) ? 0 : 1;
 }

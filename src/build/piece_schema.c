@@ -295,7 +295,6 @@ static void fill_map(cJSON *into, const tt_map *map)
     for (const tt_map *part = map; part; part = part->also)
         for (size_t i = 0; i < part->n; i++) {
             const tt_key *key = &part->key[i];
-            if (key->kind == TT_KEY_UNREAD) continue;
             cJSON_AddItemToObject(properties, key->name, property(key));
             if (key->required && key->basis == TT_ANY_BASIS)
                 cJSON_AddItemToArray(required, text(key->name));

@@ -72,14 +72,13 @@ static const char *reads(const tt_key *key, tt_report *out)
     return kept;
 }
 
-/* The keys of a map that are read. */
+/* The keys of a map. */
 static const char *keys_of(const tt_map *map, tt_report *out)
 {
     tt_text text = {0};
     for (const tt_map *part = map; part; part = part->also)
         for (size_t i = 0; i < part->n; i++)
-            if (part->key[i].kind != TT_KEY_UNREAD)
-                tt_text_format(&text, "%s`%s`", text.n ? ", " : "", part->key[i].name);
+            tt_text_format(&text, "%s`%s`", text.n ? ", " : "", part->key[i].name);
     if (text.failed) out->failed = true;
     const char *kept = tt_report_text(out, "%s", tt_text_of(&text));
     tt_text_clear(&text);
@@ -140,10 +139,6 @@ static void reasons(const tt_key *key, tt_report *out)
 
 static void facts(const tt_key *key, bool inherits, tt_report *out)
 {
-    if (key->kind == TT_KEY_UNREAD) {
-        tt_report_item(out, "not read by this version: a file that uses it is refused");
-        return;
-    }
     tt_report_item(out, reads(key, out));
     if (key->map)
         tt_report_item(

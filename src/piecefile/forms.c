@@ -23,8 +23,7 @@ unsigned tt_key_forms(const tt_key *key)
                                      [TT_KEY_NUMBER] = TT_FORM_QUANTITY,
                                      [TT_KEY_TRIPLE] = TT_FORM_TRIPLE,
                                      [TT_KEY_PLACE] = TT_FORM_PLACE,
-                                     [TT_KEY_MAP] = TT_FORM_MAP,
-                                     [TT_KEY_UNREAD] = 0};
+                                     [TT_KEY_MAP] = TT_FORM_MAP};
     if (key->form) return key->form;
     const bool says = (size_t)key->kind < sizeof forms / sizeof *forms && forms[key->kind];
     return says ? forms[key->kind] : by_what_there_is(key);

@@ -5,10 +5,6 @@
 #include "piecefile/works.h"
 
 #define COUNTED(keys) (keys), sizeof(keys) / sizeof *(keys)
-#define UNREAD(word, words)                                                                        \
-    {                                                                                              \
-        .name = word, .kind = TT_KEY_UNREAD, .doc = words                                          \
-    }
 #define ROOM .least = -TT_LONGEST, .most = TT_LONGEST
 #define SIZE .least = TT_SHORTEST, .most = TT_LONGEST
 #define A_SPREAD .spread_low = 0.8, .spread_high = 1.25

@@ -29,8 +29,7 @@ typedef enum {
     TT_KEY_MAP,    /* keys of its own: `map`; the record is that of the map around it */
     TT_KEY_LIST,   /* a list, read by `read` */
     TT_KEY_NAMES,  /* a map whose keys are names that it makes, read by `read` */
-    TT_KEY_OWN,    /* a shape of its own, read by `read`, without that by the code of its map */
-    TT_KEY_UNREAD  /* a key of the piece file that this version does not read */
+    TT_KEY_OWN     /* a shape of its own, read by `read`, without that by the code of its map */
 } tt_key_kind;
 
 typedef enum { TT_ANY_BASIS, TT_EU, TT_US } tt_key_basis;

@@ -2,10 +2,6 @@
 #include "piecefile/reader.h"
 
 #define COUNTED(keys) (keys), sizeof(keys) / sizeof *(keys)
-#define UNREAD(word, words)                                                                        \
-    {                                                                                              \
-        .name = word, .kind = TT_KEY_UNREAD, .doc = words                                          \
-    }
 #define ROOM .least = -TT_LONGEST, .most = TT_LONGEST
 #define A_LENGTH .dimension = TT_Q_LENGTH
 #define HEAVIEST 1e7  /* kg */

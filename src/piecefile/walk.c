@@ -25,7 +25,6 @@ static void tell_unknown(tt_reader *reader, const tt_node *node, tt_node *child,
     tt_text_put(&all, "its keys are");
     for (const tt_map *part = map; part; part = part->also)
         for (size_t i = 0; i < part->n; i++) {
-            if (part->key[i].kind == TT_KEY_UNREAD) continue;
             tt_near_try(&near, part->key[i].name);
             tt_text_format(&all, "%s %s", all.n > 12 ? "," : "", part->key[i].name);
         }
@@ -44,11 +43,7 @@ static void tell_strangers(tt_reader *reader, const tt_node *node, const tt_map 
     for (size_t i = 0; i < node->n; i++) {
         tt_node *child = node->child[i];
         const tt_key *key = tt_key_named(map, child->key);
-        if (!key)
-            tell_unknown(reader, node, child, map);
-        else if (key->kind == TT_KEY_UNREAD)
-            tt_wrong_key(reader, TT_D_KEY_UNREAD, child, "take it out for now; it would not count",
-                         "`%s` of %s is not read by this version", key->name, map->title);
+        if (!key) tell_unknown(reader, node, child, map);
     }
 }
 
@@ -124,8 +119,6 @@ static void take(tt_reader *reader, const tt_node *node, const tt_key *key, void
         break;
     case TT_KEY_OWN:
         if (key->read) key->read(reader, node, key, field);
-        break;
-    case TT_KEY_UNREAD:
         break;
     }
 }

@@ -49,7 +49,7 @@ tt_fibre tt_section_fibre(const tt_section *s, const tt_forces *f)
     fibre.y = fibre.kz > 0.0 ? -s->reach_y : s->reach_y;
     fibre.z = fibre.ky < 0.0 ? -s->reach_z : s->reach_z;
     const double by_y = fabs(fibre.ky) * s->reach_z, by_z = fabs(fibre.kz) * s->reach_y;
-    const double both = hypot(by_y, by_z);
+    const double both = sqrt(by_y * by_y + by_z * by_z);
     if (s->elliptic && both > 0.0) {
         fibre.y *= by_z / both;
         fibre.z *= by_y / both;

@@ -67,7 +67,7 @@ static void good(void **state)
     (void)state;
     const char *const sets[] = {"limbs/neck/wall=7", "lumps/fish/wind_area=0.02 m2"};
     const tt_changes changes = {.set = sets, .sets = 2, .scale = "3", .rewritable = 1};
-    some_allocations("tests/pieces/every-key-read.yaml", &changes, TT_OK, true);
+    some_allocations("tests/pieces/every-key.yaml", &changes, TT_OK, true);
     every_allocation("tests/pieces/heron.yaml", NULL, TT_OK);
     every_allocation("tests/pieces/works.yaml", NULL, TT_OK);
     every_allocation("tests/pieces/works-us.yaml", NULL, TT_OK);

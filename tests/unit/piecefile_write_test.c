@@ -370,7 +370,7 @@ static void changed(void **state)
                                 "site/wind/basic_speed=51.4 mph"};
     same_again(
         "changed",
-        tt_test_piece("tests/pieces/every-key-read.yaml",
+        tt_test_piece("tests/pieces/every-key.yaml",
                       &(tt_changes){.set = sets, .sets = 3, .scale = "2.5", .rewritable = 1}));
 }
 
