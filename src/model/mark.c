@@ -1,5 +1,6 @@
 /* model/mark.c - where the bronze may be seamed, and where it is a neck. */
 #include "model/parts.h"
+#include "base/alloc.h"
 
 #include <math.h>
 
@@ -87,27 +88,57 @@ static void mark_necks(tt_model *model, size_t first, size_t last)
     }
 }
 
-static void mark_ends(tt_model *model, size_t first, size_t last)
+/* The largest modulus of the bronze that ends at each point: without end where a rigid arm does,
+ * for what it stands for is not drawn. */
+static void find_stoutest(const tt_model *model, double *stoutest)
 {
     const tt_piece *piece = model->piece;
-    tt_cut *cut = model->cuts.at;
-    if (stand_at(piece, piece->segments.at[cut[first].segment].from)) cut[first].neck = true;
-    if (stand_at(piece, piece->segments.at[cut[last].segment].to)) cut[last].neck = true;
+    for (size_t s = 0; s < piece->segments.n; s++) {
+        const tt_cut *first = &model->cuts.at[model->first_cut[s]],
+                     *last = &model->cuts.at[model->first_cut[s + 1] - 1];
+        double *from = &stoutest[piece->segments.at[s].from],
+               *to = &stoutest[piece->segments.at[s].to];
+        if (first->bronze_weak.area > 0.0) *from = fmax(*from, modulus(first));
+        if (last->bronze_weak.area > 0.0) *to = fmax(*to, modulus(last));
+    }
+    for (size_t i = 0; i < piece->arms.n; i++) {
+        stoutest[piece->arms.at[i].a] = INFINITY;
+        stoutest[piece->arms.at[i].b] = INFINITY;
+    }
 }
 
-void tt_model_mark(tt_model *model)
+/* The end of a limb is a neck at a stand, and where it joins something stouter: the root of a thin
+ * arm on a body. */
+static void mark_end(const tt_piece *piece, tt_cut *cut, size_t point, const double *stoutest)
+{
+    if (stand_at(piece, point) || modulus(cut) * (1.0 + 1e-9) < stoutest[point]) cut->neck = true;
+}
+
+static void mark_limb(tt_model *model, size_t s, size_t count, const double *stoutest)
 {
     const tt_piece *piece = model->piece;
+    const size_t first = model->first_cut[s], last = model->first_cut[s + count] - 1;
+    mark_necks(model, first, last);
+    mark_end(piece, &model->cuts.at[first], piece->segments.at[s].from, stoutest);
+    mark_end(piece, &model->cuts.at[last], piece->segments.at[s + count - 1].to, stoutest);
+    for (size_t k = s; k < s + count; k++) {
+        mark_seam(piece, &model->cuts.at[model->first_cut[k]], false);
+        mark_seam(piece, &model->cuts.at[model->first_cut[k + 1] - 1], true);
+    }
+}
+
+tt_status tt_model_mark(tt_model *model)
+{
+    const tt_piece *piece = model->piece;
+    double *stoutest = tt_alloc(piece->points.n, sizeof *stoutest);
+    if (!stoutest) return TT_E_NOMEM;
+    find_stoutest(model, stoutest);
     for (size_t s = 0; s < piece->segments.n;) {
-        const tt_segment *segment = &piece->segments.at[s];
-        const size_t count = segment->limb == TT_NONE ? 1 : piece->limbs.at[segment->limb].count;
-        const size_t first = model->first_cut[s], last = model->first_cut[s + count] - 1;
-        mark_necks(model, first, last);
-        mark_ends(model, first, last);
-        for (size_t k = s; k < s + count; k++) {
-            mark_seam(piece, &model->cuts.at[model->first_cut[k]], false);
-            mark_seam(piece, &model->cuts.at[model->first_cut[k + 1] - 1], true);
-        }
+        const size_t limb = piece->segments.at[s].limb;
+        const size_t count = limb == TT_NONE ? 1 : piece->limbs.at[limb].count;
+        mark_limb(model, s, count, stoutest);
         s += count;
     }
+    tt_free(stoutest);
+    return TT_OK;
 }

@@ -11,8 +11,8 @@ static tt_status build(tt_model *model, tt_frame_fault *fault)
     if (status == TT_OK) status = tt_model_scales(model);
     if (status == TT_OK) status = tt_model_cut(model);
     if (status != TT_OK) return status;
-    tt_model_mark(model);
-    status = tt_model_weigh(model);
+    status = tt_model_mark(model);
+    if (status == TT_OK) status = tt_model_weigh(model);
     for (int carry = 0; carry < TT_MODELS && status == TT_OK; carry++) {
         status = tt_model_frame(model, carry, fault);
     }

@@ -71,7 +71,8 @@ typedef struct {
     bool seam_possible;  /* a limb starts at or joins another here, the alloy changes, or the file
                             names a seam; not where it says that there is none */
     const tt_seam *seam; /* what the file says of it; NULL: nothing */
-    bool neck; /* narrower than its neighbours along the limb, or a limb's end at a stand */
+    bool neck; /* narrower than its neighbours along the limb, or a limb's end at a stand or at
+                  something stouter */
 } tt_cut;
 
 typedef struct {

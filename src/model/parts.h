@@ -27,7 +27,7 @@ tt_status tt_model_cut(tt_model *model);
 /** Fills the shares of the two parts of a cut from its sections. */
 void tt_cut_share(const tt_piece *piece, tt_cut *cut);
 /** Marks cuts where a seam is possible, and necks. */
-void tt_model_mark(tt_model *model);
+tt_status tt_model_mark(tt_model *model);
 /** Weight and centre of mass of each pattern. */
 tt_status tt_model_weigh(tt_model *model);
 /** One frame for each carry model. */
