@@ -72,14 +72,22 @@ static bool seams(const tt_check_input *in)
     return false;
 }
 
-/* A filler by a name that no numbers are known of. */
+static bool doubtful(const tt_piece *piece, tt_seam_kind kind, size_t filler)
+{
+    if (kind != TT_SEAM_FULL && kind != TT_SEAM_PARTIAL) return false;
+    if (filler == TT_NONE) return true;
+    const tt_fact *fact = piece->metals.at[filler].fact;
+    return !fact[TT_P_YIELD].has || !fact[TT_P_ULTIMATE].has;
+}
+
+/* A welded seam without a filler, or one of which yield or rupture is not known. */
 static bool fillers(const tt_check_input *in)
 {
-    for (size_t i = 0; i < in->piece->works->seam.n; i++) {
-        const tt_seam *seam = &in->piece->works->seam.at[i];
-        if (seam->filler && seam->metal == TT_NONE) return true;
-    }
-    return false;
+    const tt_works *works = in->piece->works;
+    bool any = doubtful(in->piece, works->seams, works->seams_metal);
+    for (size_t i = 0; i < works->seam.n; i++)
+        any = any || doubtful(in->piece, works->seam.at[i].kind, works->seam.at[i].metal);
+    return any;
 }
 
 static bool flat_limbs(const tt_check_input *in)
@@ -219,8 +227,11 @@ static const row rows[] = {
      always},
     {"seams", "seams of the bronze that nobody described: taken as the alloy's seams count",
      "seams: [{at: ..., bronze: full | partial | none}]", true, seams},
-    {"seams", "a filler whose strength is not known here: the seam is judged by the casting alone",
-     "materials: {the filler's name: {density: ..., yield: ..., ultimate: ...}}", true, fillers},
+    {"seams",
+     "a welded seam whose filler is not named, or lacks yield or strength: judged by the casting "
+     "alone where it does",
+     "filler: one that `tiptoe stock fillers` gives both of, or its numbers under materials", true,
+     fillers},
     {"shaking",
      "it can be shaken by hand (a mode between 1 and 5 Hz): a static push does not cover this",
      NULL, false, swings_by_hand},

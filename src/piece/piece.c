@@ -11,6 +11,7 @@ tt_piece *tt_piece_new(void)
     piece->risk = 2;
     piece->scale = 1.0;
     piece->works = tt_pool_take(&piece->pool, 1, sizeof *piece->works);
+    if (piece->works) piece->works->seams_metal = TT_NONE;
     if (piece->works && tt_list_push(&piece->origins, (tt_origin){.kind = TT_ORIGIN_NOWHERE}))
         return piece;
     return tt_piece_free(piece);

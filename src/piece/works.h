@@ -16,7 +16,7 @@ typedef struct tt_seam {
     tt_seam_kind kind;
     tt_given efficiency; /* origin 0: by the alloy */
     const char *filler;  /* NULL: not named */
-    size_t metal;        /* of the filler, where its numbers were given; TT_NONE */
+    size_t metal;        /* of the filler, its own or that of all; TT_NONE: nobody named one */
     const char *because;
     tt_place place;
 } tt_seam;
@@ -149,6 +149,7 @@ struct tt_works {
     TT_LIST(tt_rack_item) rack;
     tt_seam_kind seams; /* of those that are not named */
     bool seams_said;    /* by `default` */
+    size_t seams_metal; /* of their filler; TT_NONE */
     TT_LIST(tt_seam) seam;
     TT_LIST(tt_splice) splices;
     TT_LIST(tt_tie) ties;

@@ -145,7 +145,7 @@ const char *const *tt_editions(bool us)
 
 /* ---- metals; the fields of an own metal are its facts ---- */
 
-#define FACT(id) offsetof(tt_metal, fact[TT_P_##id].value)
+#define FACT(id) offsetof(tt_own_metal, metal.fact[TT_P_##id].value)
 static const tt_key material[] = {
     {"density", TT_KEY_NUMBER, FACT(DENSITY), TT_Q_DENSITY, 100, 30000, .required = true,
      .doc = "density", .example = "density: 7800 kg/m3"},
@@ -159,6 +159,10 @@ static const tt_key material[] = {
      .doc = "tensile strength, minimum", .example = "ultimate: 640 MPa"},
     {"expansion", TT_KEY_NUMBER, FACT(EXPANSION), TT_Q_EXPANSION, 1e-7, 1e-4,
      .doc = "expansion by heat", .example = "expansion: 10.8e-6 1/K"},
+    {"stainless", TT_KEY_FLAG, offsetof(tt_own_metal, stainless), .otherwise = "no",
+     .why = "a steel that is not said to be stainless rusts",
+     .doc = "a stainless steel: it loses nothing to rust, and has factors of its own",
+     .example = "stainless: yes"},
 };
 const tt_map tt_material_map = {"a material", COUNTED(material), NULL};
 

@@ -10,6 +10,8 @@
 #define IN(record, field) offsetof(record, field)
 
 static const char *const seam_words[] = {"unknown", "none", "partial", "full", NULL};
+/* One that is welded in part has an efficiency of its own, and so an entry. */
+static const char *const default_words[] = {"unknown", "none", "full", NULL};
 static const char *const tie_words[] = {"lug", "pin", "fill", "saddle", NULL};
 static const char *const hole_words[] = {"bronze", "armature", NULL};
 static const char *const anchor_words[] = {"concrete", "stone", NULL};
@@ -42,7 +44,7 @@ static const tt_consumer no_hang = {
 /* ---- the bronze ---- */
 
 static const tt_key seam[] = {
-    {"default", TT_KEY_WORD, IN(tt_seam_draft, at_large), .words = seam_words,
+    {"default", TT_KEY_WORD, IN(tt_seam_draft, at_large), .words = default_words,
      .doc = "how every seam is welded that no other entry names", .example = "default: unknown"},
     {"at", TT_KEY_PLACE, IN(tt_seam_draft, seam.at), .doc = "the place of the seam",
      .example = "at: ankle"},
@@ -57,8 +59,8 @@ static const tt_key seam[] = {
      .doc = "share of the strength of the casting; more than the alloy's table "
             "needs a reason",
      .example = "efficiency: 0.6"},
-    {"filler", TT_KEY_TEXT, IN(tt_seam_draft, seam.filler), .doc = "the rod it is welded with",
-     .example = "filler: ERCuSi-A"},
+    {"filler", TT_KEY_TEXT, IN(tt_seam_draft, seam.filler),
+     .doc = "the rod it is welded with, from the table or own", .example = "filler: ERCuSi-A"},
     {"because", TT_KEY_TEXT, IN(tt_seam_draft, seam.because), .doc = "the reason",
      .example = "because: \"TIG, all round\""},
 };

@@ -151,29 +151,39 @@ static const tt_metal *steel(const tt_reader *reader)
     return reader->grade.metal == TT_NONE ? NULL : &reader->piece->metals.at[reader->grade.metal];
 }
 
+static void tell_no_loss(tt_reader *reader)
+{
+    const tt_node *head = tt_tree_find(reader->root, "armature");
+    const tt_node *loss = head ? tt_tree_find(head, "loss") : NULL;
+    const bool sealed = reader->sealed == TT_YES;
+    if (!loss || reader->loss.is > 0 || reader->loss_told ||
+        (sealed && reader->piece->origins.at[reader->loss.origin].why))
+        return;
+    reader->loss_told = true;
+    tt_wrong(reader, TT_D_REASON_DUE, loss,
+             "sealed: yes, loss: {is: 0, because: \"welded shut and filled\"}, or leave it out for "
+             "1 mm; a stainless steel of your own is told by stainless: yes under materials",
+             "carbon steel outdoors that loses nothing is sealed, and needs a reason");
+}
+
 /* Decision of this program: carbon steel in a damp shell loses 1 mm of each wetted face in 50
  * years; stainless steel and what stands indoors loses nothing. */
 static void finish_loss(tt_reader *reader)
 {
     const tt_metal *metal = steel(reader);
     const bool rusts = metal && !metal->stainless && !reader->piece->site.indoors;
-    const tt_node *head = tt_tree_find(reader->root, "armature");
-    const tt_node *loss = head ? tt_tree_find(head, "loss") : NULL;
     if (reader->loss.origin) {
-        if (rusts && loss && reader->loss.is <= 0 &&
-            (!reader->piece->origins.at[reader->loss.origin].why || reader->sealed != TT_YES))
-            tt_wrong(
-                reader, TT_D_REASON_DUE, loss,
-                "sealed: yes, loss: {is: 0, because: \"welded shut and filled\"}, or leave it out "
-                "for 1 mm",
-                "carbon steel outdoors that loses nothing is sealed, and needs a reason");
+        if (rusts) tell_no_loss(reader);
         return;
     }
     const double is = rusts ? 1e-3 : 0;
-    const char *why = rusts                         ? "carbon steel outdoors, over 50 years: "
-                                                      "assumption of this program"
-                      : reader->piece->site.indoors ? "indoors"
-                                                    : "stainless steel";
+    const bool own = metal && metal->fact[TT_P_YIELD].source.mark == TT_GIVEN;
+    const char *why =
+        rusts && own ? "a steel of your own that is not said to be stainless, outdoors, over 50 "
+                       "years: assumption of this program"
+        : rusts      ? "carbon steel outdoors, over 50 years: assumption of this program"
+        : reader->piece->site.indoors ? "indoors"
+                                      : "stainless steel";
     reader->loss = (tt_given){
         is, is, is, tt_origin_default(reader, "armature/loss", rusts ? "1 mm" : "0", why)};
 }

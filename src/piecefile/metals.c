@@ -25,19 +25,21 @@ void tt_read_materials(tt_reader *reader, const tt_node *node, const tt_key *key
     (void)field;
     for (size_t i = 0; i < node->n; i++) {
         const tt_node *child = node->child[i];
-        tt_metal metal = {.name = tt_keep(reader, child->key),
-                          .title = "given in the piece file",
-                          .form = "",
-                          .yield_basis = "as given"};
+        tt_own_metal said = {.metal = {.name = tt_keep(reader, child->key),
+                                       .title = "given in the piece file",
+                                       .form = "",
+                                       .yield_basis = "as given"}};
+        tt_metal *metal = &said.metal;
         tt_enter(reader, child->key);
-        tt_walk(reader, child, key->map, &metal);
+        tt_walk(reader, child, key->map, &said);
         tt_leave(reader);
-        const double yield = metal.fact[TT_P_YIELD].value, most = metal.fact[TT_P_ULTIMATE].value;
+        metal->stainless = said.stainless == TT_YES;
+        const double yield = metal->fact[TT_P_YIELD].value, most = metal->fact[TT_P_ULTIMATE].value;
         if (yield > most && most > 0)
             tt_wrong_key(reader, TT_D_CONTRADICTION, child, "the two were exchanged?",
                          "`yield` of %.60s is more than `ultimate`", child->key);
-        mark_facts(&metal);
-        if (!tt_list_push(&reader->own, metal)) reader->no_memory = true;
+        mark_facts(metal);
+        if (!tt_list_push(&reader->own, *metal)) reader->no_memory = true;
     }
 }
 
@@ -60,13 +62,14 @@ static void tell_unknown(tt_reader *reader, const tt_node *node, const char *nam
         const tt_metal *metal = tt_metals_at(reader->data, i);
         if (metal && metal->kind == kind) tt_near_try(&near, metal->name);
     }
-    const bool cast = kind == TT_CAST;
+    static const char *const tables[] = {"alloys", "steels", "fillers", "materials"};
+    static const char *const kinds[] = {"an alloy", "a steel", "a filler", "a material"};
     char hint[400];
     snprintf(hint, sizeof hint, "%s `tiptoe stock %s` lists them",
              tt_near_words(&near, "name one of the table, or give its numbers under `materials`;"),
-             cast ? "alloys" : "steels");
+             tables[kind]);
     tt_wrong(reader, TT_D_NAME_UNKNOWN, node, hint, "`%.60s` is not %s that is known here", name,
-             cast ? "an alloy" : "a steel");
+             kinds[kind]);
 }
 
 size_t tt_metal_use(tt_reader *reader, const tt_node *node, const char *name, tt_metal_kind kind)

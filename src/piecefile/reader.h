@@ -14,6 +14,12 @@
 
 typedef enum { TT_UNSAID, TT_NO, TT_YES } tt_answer;
 
+/** What an entry of `materials` says; the metal stands first, so that keys find its facts. */
+typedef struct {
+    tt_metal metal;
+    tt_answer stainless;
+} tt_own_metal;
+
 /** What was named or drawn for a limb or segment, if anything. */
 typedef struct {
     bool said;
@@ -129,7 +135,7 @@ struct tt_reader {
     const tt_data *data; /* rows of one's own over the catalogue; NULL */
     bool no_memory;
     bool holes; /* a part was dropped because of a fault: judging the whole would mislead */
-    bool no_alloy_told, no_wall_told, no_grade_told, mass_told;
+    bool no_alloy_told, no_wall_told, no_grade_told, loss_told, mass_told;
 
     tt_vec3 faces;
     tt_bronze_draft bronze;

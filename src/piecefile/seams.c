@@ -62,12 +62,10 @@ static bool bronze_at(const tt_piece *piece, size_t point)
     return false;
 }
 
-static size_t filler(tt_reader *reader, const tt_seam *seam)
+static void filler(tt_reader *reader, const tt_node *entry, tt_seam *seam)
 {
-    bool own = false;
-    for (size_t i = 0; seam->filler && i < reader->own.n; i++)
-        own = own || strcmp(reader->own.at[i].name, seam->filler) == 0;
-    return own ? tt_metal_use(reader, NULL, seam->filler, TT_CAST) : TT_NONE;
+    if (!seam->filler || !seam->filler[0]) return;
+    seam->metal = tt_metal_use(reader, tt_tree_find(entry, "filler"), seam->filler, TT_FILLER);
 }
 
 static void add(tt_reader *reader, const tt_node *entry, tt_seam_draft *draft, tt_works *works)
@@ -88,13 +86,14 @@ static void add(tt_reader *reader, const tt_node *entry, tt_seam_draft *draft, t
         if (same(&works->seam.at[i], seam))
             tt_wrong(reader, TT_D_NAME_TWICE, at, "keep one of the two, or say `between`",
                      "this seam was named above already");
-    seam->metal = filler(reader, seam);
     if (!tt_list_push(&works->seam, *seam)) reader->no_memory = true;
 }
 
 static void at_large(tt_reader *reader, const tt_node *entry, const tt_seam_draft *draft,
                      tt_works *works)
 {
+    enum { none = 1 };
+    static const tt_seam_kind kinds[] = {TT_SEAM_UNKNOWN, TT_SEAM_NONE, TT_SEAM_FULL};
     const tt_node *node = tt_tree_find(entry, "default");
     const char *why = draft->seam.because;
     if (tt_tree_find(entry, "at") || tt_tree_find(entry, "between") ||
@@ -104,16 +103,21 @@ static void at_large(tt_reader *reader, const tt_node *entry, const tt_seam_draf
     if (works->seams_said)
         tt_wrong_key(reader, TT_D_NAME_TWICE, node, "keep one of the two",
                      "there is a `default` above already");
-    if (draft->at_large == TT_SEAM_PARTIAL)
-        tt_wrong(reader, TT_D_CONTRADICTION, node, "it reads: unknown, none, full",
-                 "seams welded in part are named one by one, each with its efficiency");
-    if (draft->at_large == TT_SEAM_NONE && !why)
+    if (draft->at_large == none && !why)
         tt_wrong(reader, TT_D_REASON_DUE, node, "because: \"cast in one\"",
                  "`none` means no seam at all and needs a reason");
     works->seams_said = true;
     if (draft->at_large < 0) return;
-    works->seams = (tt_seam_kind)draft->at_large;
+    works->seams = kinds[draft->at_large];
+    works->seams_metal = draft->seam.metal;
     tt_origin_add(reader, node, node->kind == TT_SCALAR ? node->text : "", why);
+}
+
+/* A seam that names no filler is welded with that of `default`. */
+static void share_filler(tt_works *works)
+{
+    for (size_t i = 0; i < works->seam.n; i++)
+        if (works->seam.at[i].metal == TT_NONE) works->seam.at[i].metal = works->seams_metal;
 }
 
 void tt_read_seams(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)
@@ -127,6 +131,7 @@ void tt_read_seams(tt_reader *reader, const tt_node *node, const tt_key *key, vo
                                .place = tt_keep_place(entry)};
         tt_walk_entry(reader, entry, key->map, &draft);
         if (entry->kind != TT_MAPPING) continue;
+        filler(reader, entry, &draft.seam);
         if (tt_tree_find(entry, "default"))
             at_large(reader, entry, &draft, field);
         else if (tt_tree_find(entry, "at"))
@@ -135,6 +140,7 @@ void tt_read_seams(tt_reader *reader, const tt_node *node, const tt_key *key, vo
             tt_wrong_key(reader, TT_D_KEY_MISSING, entry, "for example: {at: ankle, bronze: full}",
                          "a seam lacks `at` or `default`");
     }
+    share_filler(field);
 }
 
 void tt_seams_left_out(tt_reader *reader)
@@ -142,5 +148,10 @@ void tt_seams_left_out(tt_reader *reader)
     if (reader->piece->works->seams_said || !reader->bronze.said.casting_quality.origin) return;
     tt_origin_default(
         reader, "seams", "unknown",
-        "nothing was said of them: judged as the alloy's seams wherever one is possible");
+        reader->piece->works->seam.n
+            ? "nothing was said of those that are not named: where limbs meet, and where the alloy "
+              "changes, one is taken to be, and judged as the alloy's seams; none inside a limb"
+            : "nothing was said of them: where limbs meet, and where the alloy changes, one is "
+              "taken "
+              "to be, and judged as the alloy's seams; none inside a limb");
 }

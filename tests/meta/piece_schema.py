@@ -20,7 +20,7 @@ UNTOLD = {
         load_of_two_kinds stand_holds_nothing girth_under_depth segment_without_end height_missed
         scale_below_one scale_wanted_in_wrong_unit rack_without_shape
         attach_filling_welded attach_where_no_armature rust_denied_unsealed
-        seam_default_and_place seam_default_partial seam_partial_without_efficiency
+        seam_default_and_place seam_partial_without_efficiency
         seam_unknown_with_efficiency seam_without_bronze seam_without_place
         base_anchors_in_nothing base_rod_beside_the_plate base_rods_in_one_spot
         base_rods_through_the_concrete base_test_in_concrete
@@ -40,7 +40,7 @@ UNTOLD = {
         edition_of_other_basis exposure_under_eu terrain_missing ag_under_us hill_under_eu method_under_eu
         once_in_under_us sds_under_eu site_class_of_later_edition""",
     "a name that refers, that is used twice, or that the program keeps": """
-        alloy_unknown pipe_unknown grade_unknown grade_of_other_form place_unknown place_by_a_part place_twice
+        alloy_unknown filler_unknown pipe_unknown grade_unknown grade_of_other_form place_unknown place_by_a_part place_twice
         place_used_early lump_twice segment_name_twice segment_unknown load_named_as_built_in
         load_unknown terms_misspelt row_of_a_bare_point two_stands_on_one_arm hole_in_unknown_segment
         panel_of_one_twice panel_of_unknown_segment seam_between_strangers seam_default_twice

@@ -40,7 +40,7 @@ static void not_named(void **state)
 static void named(void **state)
 {
     (void)state;
-    house h = house_of(FIGURE("seams:\n  - {at: ankle, bronze: full}\n"
+    house h = house_of(FIGURE("seams:\n  - {at: ankle, bronze: full, filler: ERCuSi-A}\n"
                               "  - {at: knee, bronze: none, because: \"cast in one\"}\n"));
     assert_near(seam_of(&h, "ball-ankle", 1), 0.8, 1e-15);
     assert_near(seam_of(&h, "ankle-knee", 0), 0.8, 1e-15);
@@ -48,7 +48,7 @@ static void named(void **state)
     assert_near(seam_of(&h, "knee-chest", 0), 1.0, 1e-15);
     assert_false(unknown_told(&h));
     house_close(&h);
-    h = house_of(FIGURE("seams: [{default: full}]\n"));
+    h = house_of(FIGURE("seams: [{default: full, filler: ERCuSi-A}]\n"));
     assert_near(seam_of(&h, "ankle-knee", 1), 0.8, 1e-15);
     assert_false(unknown_told(&h));
     house_close(&h);

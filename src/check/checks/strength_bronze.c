@@ -38,16 +38,18 @@ static double quality_of_neck(const tt_check_input *in, const tt_segment *segmen
     return fmin(quality_away_from_necks(segment), quality_at_neck[in->piece->inspection]);
 }
 
-/* Of casting and filler the weaker. */
+/* Of casting and filler the weaker; what nobody gives of the filler is not known to be weaker, and
+ * is told (unchecked.c). */
 static double weaker(const tt_check_input *in, const tt_cut *cut, tt_property property,
                      const char *symbol, tt_steps *steps)
 {
     const tt_piece *piece = in->piece;
     const tt_fact *fact = &piece->metals.at[piece->segments.at[cut->segment].alloy].fact[property];
-    const size_t filler = cut->seam_possible && cut->seam ? cut->seam->metal : TT_NONE;
-    if (filler != TT_NONE && fact->has &&
-        piece->metals.at[filler].fact[property].value < fact->value)
-        fact = &piece->metals.at[filler].fact[property];
+    const size_t filler = !cut->seam_possible ? TT_NONE
+                          : cut->seam         ? cut->seam->metal
+                                              : piece->works->seams_metal;
+    const tt_fact *weld = filler == TT_NONE ? fact : &piece->metals.at[filler].fact[property];
+    if (fact->has && weld->has && weld->value < fact->value) fact = weld;
     if (!fact->has) return 0.0;
     if (steps) tt_step_add(steps, symbol, NULL, fact->value, "Pa", &fact->source, NULL);
     return fact->value;
