@@ -153,8 +153,9 @@ static swing swing_of(const tt_gale *g, size_t first, size_t last, const double 
     return sum;
 }
 
-/* The wind shakes what moves this way with a tenth of the mass (decision), or with a tenth of the
- * sail: a slender arm with little mass swings in gusts too. */
+/* The wind shakes what moves this way with a tenth of the mass, or with a tenth of the sail: a
+ * slender arm with little mass swings in gusts too. Both are assumptions of this program; the
+ * second adds ways of swinging, of which the worst counts. */
 static bool shaken(const swing *sum)
 {
     const double part = 0.1;
@@ -166,7 +167,8 @@ static bool shaken(const swing *sum)
 enum { ALIKE = 6 };
 
 /* Modes within 2 % of each other swing in any mixture: they are taken as the one that goes with the
- * wind, each by its share of it, so that the accidental axes of an equal pair mean nothing. */
+ * wind, each by its share of it, so that the accidental axes of an equal pair mean nothing. The 2 %
+ * are an assumption of this program. */
 static size_t alike(const tt_gale *g, size_t first, double *weight, tt_vec3 w)
 {
     size_t last = first + 1;
@@ -192,8 +194,9 @@ static double sail_area(const tt_model *model, const tt_wind_cut *on)
     return area;
 }
 
-/* The body with the largest gust factor of the ways of swinging that the wind shakes; none of them:
- * that of the first mode; no mode: as a rigid body. */
+/* The body with the largest gust factor of the ways of swinging that the wind shakes, where the
+ * standards take the first along the wind: an assumption of this program, on the side of more load.
+ * None of them: that of the first mode; no mode: as a rigid body. */
 static tt_wind_body worst_body(const tt_gale *g, const tt_wind_site *site, tt_vec3 w,
                                tt_wind_body body)
 {
@@ -236,5 +239,7 @@ void tt_wind_steps(const tt_basis *basis, const tt_wind_site *site,
 {
     const tt_wind_body *body = &direction->body;
     basis->pressure(site, body->base_height + fmax(0.0, body->height), steps);
+    if (body->frequency > 0.0)
+        tt_step_add(steps, "n1", NULL, body->frequency, "Hz", tt_source_of(TT_S_gust_mode), NULL);
     basis->gust(site, body, steps);
 }

@@ -6,14 +6,12 @@
 
 typedef struct {
     double z_0, z_min; /* m */
-    tt_source_id source;
 } terrain;
 
-/* EN 1991-1-4 Table 4.1, categories 0 to IV. */
+/* EN 1991-1-4 Table 4.1, categories 0 to IV: I and III READ where others quote the table, the rest
+ * FROM MEMORY, as is (4.5), which stands in one step with them. */
 static const terrain terrains[] = {
-    {0.003, 1.0, TT_S_en_terrain}, {0.01, 1.0, TT_S_en_terrain_read},
-    {0.05, 2.0, TT_S_en_terrain},  {0.3, 5.0, TT_S_en_terrain_read},
-    {1.0, 10.0, TT_S_en_terrain},
+    {0.003, 1.0}, {0.01, 1.0}, {0.05, 2.0}, {0.3, 5.0}, {1.0, 10.0},
 };
 
 /* A category that does not exist counts as 0, the windiest. */
@@ -52,8 +50,8 @@ static mean_wind mean_wind_at(const tt_wind_site *site, double z, tt_steps *step
     tt_say(steps, TT_S_en_wind_speed, "vb", "m/s", v_b, "cdir cseason cprob vb,0",
            "%.3g * %.3g * %.4g * %.4g", site->direction_factor, site->season_factor, c_prob,
            site->basic_speed);
-    tt_say(steps, ground->source, "kr", "", k_r, "0.19 (z0 / 0.05)^0.07", "0.19 (%.3g / 0.05)^0.07",
-           ground->z_0);
+    tt_say(steps, TT_S_en_terrain, "kr", "", k_r, "0.19 (z0 / 0.05)^0.07",
+           "0.19 (%.3g / 0.05)^0.07", ground->z_0);
     tt_say(steps, TT_S_en_roughness, "cr", "", c_r, "kr ln(max(z, zmin) / z0)",
            "%.4f ln(max(%.4g, %.3g) / %.3g)", k_r, z, ground->z_min, ground->z_0);
     tt_say(steps, TT_S_en_mean_wind, "vm", "m/s", wind.v_m, "cr co vb", "%.4f * %.4g * %.4g", c_r,
@@ -153,9 +151,11 @@ double tt_eu_gust(const tt_wind_site *site, const tt_wind_body *body, tt_steps *
     const double R2 = resonance(site, body, wind.v_m, L, steps);
     const double k_p = peak_factor(body->frequency, B2, R2, steps);
     const double I_v = wind.I_v;
-    const double factor = fmax(1.0, (1.0 + 2.0 * k_p * I_v * sqrt(B2 + R2)) / (1.0 + 7.0 * I_v));
+    const double factor = (1.0 + 2.0 * k_p * I_v * sqrt(B2 + R2)) / (1.0 + 7.0 * I_v);
     tt_say(steps, TT_S_en_structural_factor, "cs cd", "", factor,
-           "(1 + 2 kp Iv sqrt(B2 + R2)) / (1 + 7 Iv), not below 1",
+           "(1 + 2 kp Iv sqrt(B2 + R2)) / (1 + 7 Iv)",
            "(1 + 2 * %.4g * %.4f sqrt(%.4g + %.4g)) / (1 + 7 * %.4f)", k_p, I_v, B2, R2, I_v);
-    return factor;
+    if (factor >= 1.0) return factor;
+    tt_say(steps, TT_S_assumption, "cs cd used", "", 1.0, "not below 1", "max(%.4f, 1)", factor);
+    return 1.0;
 }

@@ -13,25 +13,19 @@ typedef struct {
     double c;          /* turbulence at 10 m */
     double l, epsilon; /* length of turbulence, m */
     double z_min;      /* m */
-    tt_source_id source;
 } exposure;
 
-/* ASCE 7 Table 26.11-1, exposures B, C, D. */
+/* ASCE 7 Table 26.11-1, exposures B, C, D: B and D of edition 16 READ in sample sheets, the rest
+ * FROM MEMORY, as are the formulas, which stand in one step with them. */
 static const exposure exposures_16[] = {
-    {7.0, FEET(1200.0), 1.0 / 4.0, 0.45, 0.30, FEET(320.0), 1.0 / 3.0, FEET(30.0),
-     TT_S_asce_gust_table_read},
-    {9.5, FEET(900.0), 1.0 / 6.5, 0.65, 0.20, FEET(500.0), 1.0 / 5.0, FEET(15.0),
-     TT_S_asce_gust_table},
-    {11.5, FEET(700.0), 1.0 / 9.0, 0.80, 0.15, FEET(650.0), 1.0 / 8.0, FEET(7.0),
-     TT_S_asce_gust_table_read},
+    {7.0, FEET(1200.0), 1.0 / 4.0, 0.45, 0.30, FEET(320.0), 1.0 / 3.0, FEET(30.0)},
+    {9.5, FEET(900.0), 1.0 / 6.5, 0.65, 0.20, FEET(500.0), 1.0 / 5.0, FEET(15.0)},
+    {11.5, FEET(700.0), 1.0 / 9.0, 0.80, 0.15, FEET(650.0), 1.0 / 8.0, FEET(7.0)},
 };
 static const exposure exposures_22[] = {
-    {7.5, FEET(3280.0), 1.0 / 4.5, 0.47, 0.30, FEET(320.0), 1.0 / 3.0, FEET(30.0),
-     TT_S_asce_gust_table},
-    {9.8, FEET(2460.0), 1.0 / 6.4, 0.66, 0.20, FEET(500.0), 1.0 / 5.0, FEET(15.0),
-     TT_S_asce_gust_table},
-    {11.5, FEET(1935.0), 1.0 / 8.0, 0.78, 0.15, FEET(650.0), 1.0 / 8.0, FEET(7.0),
-     TT_S_asce_gust_table},
+    {7.5, FEET(3280.0), 1.0 / 4.5, 0.47, 0.30, FEET(320.0), 1.0 / 3.0, FEET(30.0)},
+    {9.8, FEET(2460.0), 1.0 / 6.4, 0.66, 0.20, FEET(500.0), 1.0 / 5.0, FEET(15.0)},
+    {11.5, FEET(1935.0), 1.0 / 8.0, 0.78, 0.15, FEET(650.0), 1.0 / 8.0, FEET(7.0)},
 };
 
 /* An exposure that does not exist counts as D, the windiest. */
@@ -132,10 +126,10 @@ static gust gust_at(const tt_wind_site *site, const tt_wind_body *body, tt_steps
     g.Q = sqrt(1.0 / (1.0 + 0.63 * pow((body->breadth + body->height) / g.L, 0.63)));
     tt_say(steps, TT_S_gust_height, "z-bar", "m", g.z, "max(base + 0.6 h, zmin)",
            "max(%.4g + 0.6 * %.4g, %.4g)", body->base_height, body->height, e->z_min);
-    tt_say(steps, e->source, "Iz", "", g.I, "c (10 / z-bar)^(1/6)", "%.3g (10 / %.4g)^(1/6)", e->c,
-           g.z);
-    tt_say(steps, e->source, "Lz", "m", g.L, "l (z-bar / 10)^epsilon", "%.5g (%.4g / 10)^%.4g",
-           e->l, g.z, e->epsilon);
+    tt_say(steps, TT_S_asce_gust_table, "Iz", "", g.I, "c (10 / z-bar)^(1/6)",
+           "%.3g (10 / %.4g)^(1/6)", e->c, g.z);
+    tt_say(steps, TT_S_asce_gust_table, "Lz", "m", g.L, "l (z-bar / 10)^epsilon",
+           "%.5g (%.4g / 10)^%.4g", e->l, g.z, e->epsilon);
     tt_say(steps, TT_S_asce_rigid, "Q", "", g.Q, "sqrt(1 / (1 + 0.63 ((B + h) / Lz)^0.63))",
            "sqrt(1 / (1 + 0.63 ((%.4g + %.4g) / %.5g)^0.63))", body->breadth, body->height, g.L);
     return g;
@@ -153,7 +147,7 @@ static double rigid(const gust *g, tt_steps *steps)
 /* beta, as a share of critical. */
 static double damping(const tt_wind_body *body, double V_z, tt_steps *steps)
 {
-    const double air = 1.225;
+    const double air = 1.225; /* kg/m3: the 0.613 of ASCE 7 Eq. 26.10-1 is half of it */
     const double delta_a = tt_air_damping(body, air, V_z);
     const double beta = (body->log_decrement + delta_a) / (2.0 * TT_PI);
     tt_say(steps, TT_S_gust_air_damping, "delta_a", "", delta_a,
@@ -181,7 +175,7 @@ static double resonance(const tt_wind_site *site, const tt_wind_body *body, cons
     const double V_z = g->e->b * pow(g->z / 10.0, g->e->a) * V;
     const double N_1 = body->frequency * g->L / V_z, per_metre = body->frequency / V_z;
     const double R_n = 7.47 * N_1 / pow(1.0 + 10.3 * N_1, 5.0 / 3.0);
-    tt_say(steps, g->e->source, "Vz", "m/s", V_z, "b (z-bar / 10)^a V",
+    tt_say(steps, TT_S_asce_gust_table, "Vz", "m/s", V_z, "b (z-bar / 10)^a V",
            "%.3g (%.4g / 10)^%.4g * %.4g", g->e->b, g->z, g->e->a, V);
     tt_say(steps, TT_S_asce_resonance, "N1", "", N_1, "n1 Lz / Vz", "%.4g * %.5g / %.5g",
            body->frequency, g->L, V_z);
@@ -215,8 +209,9 @@ static double flexible(const tt_wind_body *body, const gust *g, double R, tt_ste
 }
 
 /* A body without a mode counts as rigid. One with a mode takes Gf at every frequency, although the
- * standard lets it count as rigid from 1 Hz on: a bronze figure has so little damping that Gf at
- * 5 Hz still lies a quarter above the rigid value, and a limit there would be a step in the load.
+ * standard lets it count as rigid from 1 Hz on (assumption of this program): a bronze figure has so
+ * little damping that Gf at 5 Hz still lies a quarter above the rigid value, and a limit there
+ * would be a step in the load.
  */
 double tt_us_gust(const tt_wind_site *site, const tt_wind_body *body, tt_steps *steps)
 {

@@ -28,8 +28,10 @@ static double slender_us(const flat_run *run, double *limit)
     return run->length * run->deep / (run->thick * run->thick);
 }
 
-/* EN 1993-1-1 6.3.2.2(4) (FROM MEMORY): none up to a slenderness of 0.4; Mcr of a flat under an
- * even moment = pi / L sqrt(E Iz G It), strength of materials. */
+/* EN 1993-1-1 6.3.2.2(4) with the lambda_LT,0 of 6.3.2.3 (both FROM MEMORY): none up to a
+ * slenderness of 0.4; Mcr of a flat under an even moment = pi / L sqrt(E Iz G It), strength of
+ * materials. It = d t^3 (1 - 0.63 t / d) / 3: torsion of a rectangle, Timoshenko and Goodier,
+ * Theory of Elasticity (FROM MEMORY), for t not near d. */
 static double slender_eu(const flat_run *run, double *limit)
 {
     const double d = run->deep, t = run->thick, e = run->young;
@@ -49,10 +51,12 @@ static bool tell_flat(const tt_check_input *in, tt_findings *out, size_t first, 
     const tt_unchecked entry = {
         .check = "member.lateral",
         .where = in->piece->segments.at[first].name,
-        .why = us ? "a flat that may topple sideways under bending: Lb d/t^2 is over 0.08 E/Fy "
-                    "(AISC 360 F11), its length taken as not held on the way"
-                  : "a flat that may topple sideways under bending: its slenderness is over 0.4 "
-                    "(EN 1993-1-1 6.3.2.2), its length taken as not held on the way",
+        .why =
+            us ? "a flat that may topple sideways under bending: Lb d/t^2 is over 0.08 E/Fy "
+                 "(AISC 360 F11, from memory), its length taken as not held on the way"
+               : "a flat that may topple sideways under bending: its slenderness is over 0.4 "
+                 "(EN 1993-1-1 6.3.2.2(4) with 6.3.2.3, from memory), its length taken as not held "
+                 "on the way",
         .give = "a thicker flat, a tube, or a bar",
         .needed = true,
         .has_demand = true,

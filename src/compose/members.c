@@ -4,7 +4,10 @@
 
 #include <string.h>
 
-static const double carbon = 7850.0, stainless = 8000.0; /* kg/m3 */
+/* kg/m3, general engineering figures (FROM MEMORY), the heavy end for stainless steel, of which
+ * some grades have 7800 or 7900: for the printed lists alone, a piece is weighed with its own
+ * grade's. */
+static const double carbon = 7850.0, stainless = 8000.0;
 
 static const char *row_name(const tt_stock_table *table, const tt_data *own, size_t i)
 {
@@ -157,7 +160,7 @@ static const tt_column of_rods[] = {{"name", TT_LEFT},         {"series", TT_LEF
 
 static const char brackets[] =
     "A mass in brackets is computed: area of the nominal size times 7850 kg/m3, of stainless steel "
-    "8000 kg/m3; a solid as carbon steel.";
+    "8000 kg/m3, both from memory and whatever the grade; a solid as carbon steel.";
 
 #define FORM(the_name, the_words, the_form, the_columns, the_remark)                               \
     {                                                                                              \

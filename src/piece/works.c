@@ -52,8 +52,9 @@ double tt_weighing_net(const tt_weighing *weighing)
     return weighing->mass.is - weighing->tare.is - weighing->gates.is;
 }
 
-/* The heavy end of general figures for building stones and plain concrete (FROM MEMORY). */
-static const double densities[] = {3000, 2700, 2700, 2600, 2400};
+/* The heavy end of general figures for building stones; plain concrete of 24 kN/m3, EN 1991-1-1
+ * (FROM MEMORY). */
+static const double densities[] = {3000, 2700, 2700, 2600, 2447};
 const char *const tt_pedestal_words[] = {"granite",   "marble",   "limestone",
                                          "sandstone", "concrete", NULL};
 

@@ -195,7 +195,8 @@ static void finish_factor(tt_reader *reader)
     reader->wall_factor =
         (tt_given){is, is, is,
                    tt_origin_default(reader, "armature/wall_factor", reader->us ? "0.93" : "1.0",
-                                     reader->us ? "welded tube may be under its nominal wall"
+                                     reader->us ? "AISC 360 B4.2, welded tube (from memory); for "
+                                                  "pipe an assumption"
                                                 : "EN tube at its nominal wall")};
 }
 

@@ -43,6 +43,8 @@ static double factor_of(const tt_rule *rule, const char *name)
         {"with_own", rule->with[TT_CLASS_OWN_VARIABLE]},
         {"bare", rule->bare},
         {"overturning", rule->overturning_factor},
+        {"permanent", rule->permanent[0]},
+        {"permanent_helping", rule->permanent[1]},
     };
     for (size_t i = 0; i < sizeof factors / sizeof *factors; i++) {
         if (strcmp(factors[i].name, name) == 0) return factors[i].value;
@@ -62,7 +64,7 @@ static void solve_rule(const test_case *c)
 static void factors(void **state)
 {
     (void)state;
-    assert_int_equal(cases_run("basis", "rules.case", solve_rule), 25);
+    assert_int_equal(cases_run("basis", "rules.case", solve_rule), 31);
 }
 
 static void check_rule(const tt_rule *rule)

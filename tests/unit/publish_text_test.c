@@ -429,8 +429,8 @@ static void steps_when_asked_for(void **state)
     f.direction.body.height = 2.0;
     write_it(&f, &(tt_text_options){.steps = 1});
     has("Wind 90 Pushes with 100 N in all, on 0.250 m2 across it. q = 10 z = 10*2 = 20.00 Pa [a "
-        "book, "
-        "from memory] Cautions");
+        "book, from memory] n1 = 2.060 Hz [assumption of this program, of the ways of swinging");
+    has("count as one; else the first, common practice] Cautions");
     fixture_close(&f);
 }
 

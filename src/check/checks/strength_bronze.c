@@ -19,6 +19,18 @@ static const double quality_at_large = 0.80, use_of_neck = 0.5;
 static const double quality_at_neck[] = {
     [TT_LOOKED_AT] = 0.50, [TT_PENETRANT] = 1.0 / 1.5, [TT_RADIOGRAPH] = 0.80};
 
+/* Of the casting quality in use. */
+static void tell_quality(const tt_segment *segment, double quality, tt_steps *steps)
+{
+    static const tt_source said = {"given in the piece file", NULL, NULL, TT_GIVEN};
+    const bool given = segment->casting_quality.is > 0.0 && quality >= segment->casting_quality.is;
+    const tt_source *source =
+        given ? &said
+              : tt_source_of(quality < quality_at_large ? TT_S_quality_at_neck
+                                                        : TT_S_quality_at_large);
+    tt_step_add(steps, "quality", NULL, quality, "", source, NULL);
+}
+
 static bool lonely_neck(const tt_cut *cut)
 {
     return cut->neck && cut->armature.area <= 0.0;
@@ -110,8 +122,9 @@ static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *ou
     tt_steps steps = tt_steps_start(out);
     tt_steps_forces(&steps, in, &worst, true, &on);
     tt_steps_stress(&steps, &worst.cut.bronze_weak, &on, &stress);
-    const double f =
-        metal_strength(in, &worst.cut, quality_of(in, &worst.cut, stress.equivalent), &steps);
+    const double quality = quality_of(in, &worst.cut, stress.equivalent);
+    tell_quality(&in->piece->segments.at[segment], quality, &steps);
+    const double f = metal_strength(in, &worst.cut, quality, &steps);
     tt_finding finding = tt_finding_of(
         in, name, stress.equivalent, f, "Pa",
         worst.cut.seam ? "the seam here counts nothing"
