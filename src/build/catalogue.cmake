@@ -5,7 +5,7 @@ foreach(part read read_values read_metals read_stock words size)
   list(APPEND reader ${CMAKE_SOURCE_DIR}/src/catalogue/${part}.c)
 endforeach()
 add_executable(tabulate ${CMAKE_SOURCE_DIR}/src/build/tabulate.c ${CMAKE_SOURCE_DIR}/src/build/tabulate_write.c ${reader})
-target_link_libraries(tabulate PRIVATE tt_compile tt_yamlio tt_source tt_quantity tt_base m)
+target_link_libraries(tabulate PRIVATE tt_compile tt_section tt_yamlio tt_source tt_quantity tt_base m)
 
 set(tables)
 foreach(table alloys fillers steels materials stock rods)

@@ -1,6 +1,7 @@
 /* catalogue/size.c - area and second moments of stock from its nominal size, m2 and m4; the stress
  * area of a thread. */
 #include "catalogue/catalogue.h"
+#include "section/section.h"
 
 #define PI 3.14159265358979323846
 
@@ -14,32 +15,13 @@ static bool is_round(const tt_stock *stock)
     return stock->deep <= 0.0;
 }
 
-/* Rectangle with corners of radius r. */
-static double rounded_area(double wide, double deep, double r)
-{
-    return wide * deep - (4.0 - PI) * r * r;
-}
-
-/* A corner's missing piece: area (1 - pi/4) r2, its middle r (10 - 3 pi) / (12 - 3 pi) from the
- * edge, second moment of its own (1/3 - pi/16 - 1 / (3 (12 - 3 pi))) r4. Source: EN 10210-2,
- * Annex A, from memory; it follows from geometry. */
-static double rounded_inertia(double wide, double deep, double r)
-{
-    const double from_edge = r * (10.0 - 3.0 * PI) / (12.0 - 3.0 * PI);
-    const double own =
-        (1.0 / 3.0 - PI / 16.0 - 1.0 / (3.0 * (12.0 - 3.0 * PI))) * square(square(r));
-    const double missing = (1.0 - PI / 4.0) * r * r;
-    return wide * deep * deep * deep / 12.0 -
-           4.0 * (own + missing * square(deep / 2.0 - from_edge));
-}
-
 double tt_stock_area(const tt_stock *stock)
 {
     const double less = 2.0 * stock->wall, bore = stock->od - less;
     const bool hollow = stock->wall > 0.0;
     if (is_round(stock)) return PI / 4.0 * (square(stock->od) - (hollow ? square(bore) : 0.0));
-    const double whole = rounded_area(stock->od, stock->deep, stock->corner);
-    return hollow ? whole - rounded_area(bore, stock->deep - less, stock->corner_in) : whole;
+    const double whole = tt_rounded_area(stock->od, stock->deep, stock->corner);
+    return hollow ? whole - tt_rounded_area(bore, stock->deep - less, stock->corner_in) : whole;
 }
 
 double tt_stock_inertia(const tt_stock *stock, bool about_deep)
@@ -52,8 +34,8 @@ double tt_stock_inertia(const tt_stock *stock, bool about_deep)
     }
     const double wide = about_deep ? stock->deep : stock->od;
     const double deep = about_deep ? stock->od : stock->deep;
-    const double whole = rounded_inertia(wide, deep, stock->corner);
-    return hollow ? whole - rounded_inertia(wide - less, deep - less, stock->corner_in) : whole;
+    const double whole = tt_rounded_inertia(wide, deep, stock->corner);
+    return hollow ? whole - tt_rounded_inertia(wide - less, deep - less, stock->corner_in) : whole;
 }
 
 double tt_thread_area(double diameter, double pitch, bool inch)

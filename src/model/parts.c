@@ -57,11 +57,13 @@ tt_section tt_armature_at(const tt_piece *piece, const tt_segment *segment, doub
     const tt_vec2 off = tt_member_off(member, t);
     tt_outline outside = tt_member_outline(member, t);
     double wall = tt_member_wall(member, t);
+    const double corner = tt_member_corner(member, t) - (weak ? member->loss : 0.0);
     if (weak && !weaken(member, &outside, &wall)) return (tt_section){0};
-    const tt_section section = member->form == TT_MEMBER_FLAT ? tt_section_solid(&outside, nu)
-                               : member->form == TT_MEMBER_BOX
-                                   ? tt_section_shell(&outside, wall, nu)
-                                   : tt_section_tube(outside.wide, wall, nu);
+    const tt_section section =
+        member->form == TT_MEMBER_FLAT ? tt_section_solid(&outside, nu)
+        : member->form == TT_MEMBER_BOX
+            ? tt_section_box_tube(outside.wide, outside.deep, wall, corner, nu)
+            : tt_section_tube(outside.wide, wall, nu);
     return tt_section_off(section, off.x, off.y);
 }
 

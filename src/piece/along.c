@@ -52,6 +52,17 @@ double tt_member_girdle(const tt_member *member, double t)
     return rectangular(member) ? hypot(outside.wide, outside.deep) : outside.wide;
 }
 
+/* Outside corners of a cold formed tube: EN 10219-2, nominal for calculation, FROM MEMORY; AISC
+ * Manual 2 t, FROM MEMORY. Those of a hot finished one are sharper (1.5 t): less is counted here.
+ */
+double tt_member_corner(const tt_member *member, double t)
+{
+    const double wall = tt_member_wall(member, t);
+    const tt_outline outside = tt_member_outline(member, t);
+    const double corner = wall * (wall <= 6e-3 + 1e-9 ? 2.0 : wall <= 10e-3 + 1e-9 ? 2.5 : 3.0);
+    return fmin(corner, 0.5 * fmin(outside.wide, outside.deep));
+}
+
 double tt_member_area(const tt_member *member, double t)
 {
     const tt_outline outside = tt_member_outline(member, t);
@@ -63,7 +74,7 @@ double tt_member_area(const tt_member *member, double t)
     case TT_MEMBER_BAR:
         return 3.14159265358979323846 * wall * (outside.wide - wall);
     case TT_MEMBER_BOX:
-        return 2.0 * wall * (outside.wide + outside.deep - 2.0 * wall);
+        return tt_box_tube_area(outside.wide, outside.deep, wall, tt_member_corner(member, t));
     case TT_MEMBER_FLAT:
         return outside.wide * outside.deep;
     }

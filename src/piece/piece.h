@@ -55,7 +55,7 @@ typedef enum {
     TT_MEMBER_NONE,
     TT_MEMBER_TUBE, /* a pipe too */
     TT_MEMBER_BAR,
-    TT_MEMBER_BOX, /* a rectangular tube, its corners taken as sharp */
+    TT_MEMBER_BOX, /* a rectangular tube, its corners as of a cold formed one */
     TT_MEMBER_FLAT
 } tt_member_form;
 typedef struct {
@@ -323,6 +323,8 @@ double tt_member_wall(const tt_member *member, double t);
  * how far its centre lies off the axis, local y and z, m. */
 tt_outline tt_member_outline(const tt_member *member, double t);
 double tt_member_girdle(const tt_member *member, double t);
+/** Outside radius of the corners of a box, m. */
+double tt_member_corner(const tt_member *member, double t);
 double tt_member_area(const tt_member *member, double t);
 tt_vec2 tt_member_off(const tt_member *member, double t);
 

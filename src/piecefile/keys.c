@@ -337,7 +337,7 @@ static const tt_key member[] = {
      .example = "tube: [33.7 mm, 4 mm]"},
     {"bar", TT_KEY_OWN, A_LENGTH, SIZE, .doc = "diameter", .example = "bar: 10 mm"},
     {"box", TT_KEY_OWN, A_LENGTH, SIZE, .form = TT_FORM_TRIPLE,
-     .doc = "a rectangular tube: across, front to back, wall; its corners taken as sharp",
+     .doc = "a rectangular tube: across, front to back, wall; its corners rounded, twice the wall",
      .example = "box: [40 mm, 30 mm, 3 mm]"},
     {"flat", TT_KEY_OWN, A_LENGTH, SIZE, .form = TT_FORM_PAIR,
      .doc = "a flat bar: across, front to back", .example = "flat: [40 mm, 10 mm]"},

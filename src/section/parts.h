@@ -6,6 +6,10 @@
 
 static const double PI = 3.14159265358979323846;
 
+/** Torsion of a closed wall from the area inside its mid-line and its length: EN 10210-2:2006,
+ *  Annex A, FROM MEMORY. Sets j and torsion_modulus. */
+void tt_mid_line_torsion(tt_section *section, double inside, double length, double wall);
+
 tt_section tt_trace_solid(const tt_outline *outline);
 /** A wall that closes it everywhere gives the solid. */
 tt_section tt_trace_shell(const tt_outline *outline, double wall);

@@ -144,6 +144,15 @@ void tt_section_slit(tt_section *shell, double wall);
 /** Round tube (wall = od/2: a bar), outside diameter and wall in m. Exact. */
 tt_section tt_section_tube(double od, double wall, double nu);
 
+/** Rectangular tube, its corners rounded: radius outside, m, concentric inside (not below nil). */
+tt_section tt_section_box_tube(double wide, double deep, double wall, double corner, double nu);
+double tt_box_tube_area(double wide, double deep, double wall, double corner);
+
+/** A rectangle whose corners have the radius r: area, m2, and second moment about the middle of its
+ *  depth, m4. */
+double tt_rounded_area(double wide, double deep, double r);
+double tt_rounded_inertia(double wide, double deep, double r);
+
 /** Forces on the face whose outward normal is +x, about the axis of the segment. N, N.m. */
 typedef struct {
     double n, vy, vz, t, my, mz;

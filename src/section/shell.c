@@ -38,11 +38,18 @@ static tt_section turned(const tt_section *from)
  * nothing softer, and near the closing wall the mid-line promises too much. The modulus is that of
  * the surface (annex A's C_t = J / (t + 2 Am / U)), where the stress is higher than its mean
  * through the wall, 2 Am t, by 3 to 14 % for limbs' walls. */
+void tt_mid_line_torsion(tt_section *section, double inside, double length, double wall)
+{
+    section->j = 4.0 * inside * inside * wall / length + length * wall * wall * wall / 3.0;
+    section->torsion_modulus = section->j / (wall + 2.0 * inside / length);
+}
+
 static void set_torsion(tt_section *section, const tt_section *solid, double inside, double length,
                         double wall)
 {
-    const double j = 4.0 * inside * inside * wall / length + length * wall * wall * wall / 3.0;
-    section->j = fmin(j, solid->j);
+    tt_section line;
+    tt_mid_line_torsion(&line, inside, length, wall);
+    section->j = fmin(line.j, solid->j);
     section->torsion_modulus =
         fmin(section->j / (wall + 2.0 * inside / length), solid->torsion_modulus);
 }

@@ -43,6 +43,9 @@ static tt_section section_of(const test_case *c)
     if (strcmp(c->solve, "tube") == 0) {
         return tt_section_tube(metres(c, "od"), metres(c, "wall"), nu);
     }
+    if (strcmp(c->solve, "box tube") == 0)
+        return tt_section_box_tube(metres(c, "wide"), metres(c, "deep"), metres(c, "wall"),
+                                   metres(c, "corner"), nu);
     const bool box = strstr(c->solve, "box");
     const tt_outline outline = tt_outline_of(box ? TT_OUTLINE_BOX : TT_OUTLINE_ELLIPSE,
                                              metres(c, "wide"), metres(c, "deep"));
@@ -121,6 +124,12 @@ static void tubes_of_the_tables(void **state)
     assert_int_equal(cases_run("section", "tubes.case", compare), 47);
 }
 
+static void boxes(void **state)
+{
+    (void)state;
+    assert_int_equal(cases_run("section", "boxes.case", compare), 5);
+}
+
 static void shapes_of_closed_form(void **state)
 {
     (void)state;
@@ -137,6 +146,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(tubes_of_the_tables),
+        cmocka_unit_test(boxes),
         cmocka_unit_test(shapes_of_closed_form),
         cmocka_unit_test(stresses),
     };
