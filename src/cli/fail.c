@@ -8,7 +8,7 @@ enum { NUMBER_UNREADABLE = 1503 };
 
 int tt_say_failed(tt_streams io, const char *file, tt_status status, const tt_diags *diags)
 {
-    if (!diags || tt_diags_errors(diags) == 0)
+    if (status == TT_E_NOMEM || !diags || tt_diags_errors(diags) == 0)
         fprintf(io.err, "tiptoe: %s: %s\n", tt_name_in(file), tt_status_text(status));
     return tt_exit_of(status);
 }

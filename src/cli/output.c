@@ -169,9 +169,9 @@ int tt_output_write(tt_output *output, FILE *err)
 int tt_output_told(tt_output *output, tt_status status, tt_diags *diags, const tt_args *args,
                    FILE *err)
 {
-    if (status == TT_OK && output->failed) status = TT_E_NOMEM;
+    if (output->failed) status = TT_E_NOMEM;
     if (diags) tt_say_diags(diags, args->given[TT_OPTION_QUIET], err);
-    if (status != TT_OK && !(diags && tt_diags_errors(diags)))
+    if (status == TT_E_NOMEM || (status != TT_OK && !(diags && tt_diags_errors(diags))))
         fprintf(err, "tiptoe: %s\n", tt_status_text(status));
     tt_diags_free(diags);
     return status == TT_OK ? tt_output_write(output, err) : tt_exit_of(status);
