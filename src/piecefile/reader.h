@@ -298,6 +298,8 @@ void tt_head_defaults(tt_reader *reader);
 /** Of people and heat; once the places are there. */
 void tt_site_defaults(tt_reader *reader);
 void tt_rules(tt_reader *reader);
+/** Warns where no row of the table holds the grade in the form that the armature has. */
+void tt_check_grade(tt_reader *reader);
 void tt_graph_rules(tt_reader *reader);
 
 /* ---- readers named in the key table ---------------------------------------------------------- */

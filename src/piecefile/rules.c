@@ -75,7 +75,8 @@ static void axes(tt_reader *reader)
     }
 }
 
-static void (*const rules[])(tt_reader *) = {parts, stands, height, below, axes, tt_graph_rules};
+static void (*const rules[])(tt_reader *) = {parts, stands,         height,        below,
+                                             axes,  tt_check_grade, tt_graph_rules};
 
 void tt_rules(tt_reader *reader)
 {

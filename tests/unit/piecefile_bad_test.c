@@ -258,6 +258,22 @@ static void warnings_of_axes_and_wind(void **state)
           0, 0);
 }
 
+/* The table holds 17-4PH as bar only, A36 as bar or plate, 1.4404 as tube, bar and plate. */
+#define INSIDE(grade, member)                                                                      \
+    "piece: P\nunits: mm\nbronze: {alloy: C87300, wall: 5}\narmature: {grade: " grade "}\n"        \
+    "limbs:\n  leg:\n    armature: " member "\n    rows:\n" PLAIN                                  \
+    "stands: [{at: toe, held: fixed}]\nsite: {indoors: yes}\n"
+static void warnings_of_grades(void **state)
+{
+    (void)state;
+    warns(INSIDE("17-4PH H1150", "{bar: 20}"), 0, 0);
+    warns(INSIDE("17-4PH H1150", "{tube: [26.9, 3.2]}"), 1470, 4);
+    warns(INSIDE("17-4PH H1150", "{box: [20, 20, 2]}"), 1470, 4);
+    warns(INSIDE("A36", "{flat: [20, 5]}"), 0, 0);
+    warns(INSIDE("A36", "{tube: [26.9, 3.2]}"), 1470, 4);
+    warns(INSIDE("\"1.4404\"", "{box: [20, 20, 2]}"), 0, 0);
+}
+
 #define MAQUETTE(mass) LEG(PLAIN, "scale: 2\nlumps: [{name: fish, at: hip, mass: 2 kg},\n" mass)
 
 /* Is line 7 asked about? A row that lies askew for a comma may be warned of for its axes too. */
@@ -330,6 +346,7 @@ int main(void)
                                        cmocka_unit_test(hints_of_files),
                                        cmocka_unit_test(examples_of_the_key),
                                        cmocka_unit_test(warnings_of_axes_and_wind),
+                                       cmocka_unit_test(warnings_of_grades),
                                        cmocka_unit_test(warnings_of_rows),
                                        cmocka_unit_test(warnings_of_lumps),
                                        cmocka_unit_test(warnings_of_heights)};
