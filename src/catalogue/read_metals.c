@@ -190,8 +190,8 @@ void tt_row_figure(tt_rows *rows)
     const int p = property_of(rows->field[1].text);
     if (p < 0)
         tt_complain(rows->diags, TT_D_DATA_PROPERTY, rows->field[1].place,
-                    "the properties stand in data/README.md", "unknown property '%.40s'",
-                    rows->field[1].text);
+                    "`tiptoe explain data` tells the properties, as data/README.md does",
+                    "unknown property '%.40s'", rows->field[1].text);
     if (p < 0 || !within(rows, "a figure")) return;
     tt_sheet *sheet = rows->forms ? &rows->form : &rows->base;
     if (sheet->at[p].line) {
