@@ -760,7 +760,7 @@ static tt_status stock_of(const fixture *f)
     (void)f;
     refuse_after += refuse_after >= 0 ? 1 : 0; /* the list of diagnostics itself */
     tt_diags *diags = tt_diags_new(0);
-    const tt_status status = tt_write_stock("alloys", NULL, NULL, diags, gather, NULL);
+    const tt_status status = tt_write_stock("alloys", NULL, NULL, NULL, diags, gather, NULL);
     tt_diags_free(diags);
     return status;
 }
