@@ -126,7 +126,7 @@ static tt_status of_itself(tt_diags *diags, size_t *written)
     tt_status status = tt_write_start(&options, diags, drop, written);
     for (size_t i = 0; status == TT_OK && i < sizeof words / sizeof *words; i++)
         status = tt_write_explain(words[i], diags, drop, written);
-    if (status == TT_OK) status = tt_write_stock("alloys", NULL, NULL, diags, drop, written);
+    if (status == TT_OK) status = tt_write_stock("alloys", NULL, NULL, NULL, diags, drop, written);
     return status;
 }
 

@@ -24,10 +24,10 @@ tt_status tt_write_text(const tt_assessment *assessment, const tt_text_options *
 tt_status tt_write_json(const tt_assessment *assessment, tt_sink *sink, void *user);
 
 /** The tables of metals and stock: table NULL lists them ("alloys", "steels", "pipes" ...); name
- *  NULL for all rows. `data` lies over the built-in rows (NULL: none). TT_E_INPUT for an unknown
- *  table or name, the nearest in diags. */
-tt_status tt_write_stock(const char *table, const char *name, const tt_data *data, tt_diags *diags,
-                         tt_sink *sink, void *user);
+ *  NULL for all rows; units of lists: "mm" (NULL likewise) or "in". `data` lies over the built-in
+ *  rows (NULL: none). TT_E_INPUT for an unknown table, name or unit, the nearest in diags. */
+tt_status tt_write_stock(const char *table, const char *name, const char *units,
+                         const tt_data *data, tt_diags *diags, tt_sink *sink, void *user);
 
 #ifdef __cplusplus
 }

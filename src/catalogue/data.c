@@ -22,7 +22,7 @@ tt_status tt_data_read(const char *file, const char *text, size_t length, tt_dia
     if (status == TT_OK && !(*data)->metals.n && !(*data)->stock.n &&
         tt_diags_errors(diags) == errors)
         tt_complain(diags, TT_D_DATA_EMPTY, (tt_place){0},
-                    "the kinds of rows and their fields stand in data/README.md",
+                    "`tiptoe explain data` tells kinds of rows and fields, as data/README.md does",
                     "the table holds no row");
     if (status == TT_OK && tt_diags_errors(diags) > errors) status = TT_E_INPUT;
     tt_diags_about(diags, file, NULL, 0);

@@ -19,7 +19,8 @@ static const struct {
     {"flat", 13, tt_row_flat},  {"rod", 12, tt_row_rod},
 };
 
-static const char shape[] = "the kinds of rows and their fields stand in data/README.md";
+static const char shape[] =
+    "`tiptoe explain data` tells kinds of rows and fields, as data/README.md does";
 
 /* ---- a line into fields ---- */
 

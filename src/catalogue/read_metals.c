@@ -1,6 +1,7 @@
 /* catalogue/read_metals.c - rows of metals, fillers and materials: the head, its forms, their
  * figures; what each must have, and figures that contradict each other. */
 #include "catalogue/read.h"
+#include "quantity/quantity.h"
 
 #include <math.h>
 #include <string.h>
@@ -176,13 +177,26 @@ static int property_of(const char *id)
     return -1;
 }
 
+/* An SI value as a table writes it: "55 GPa". */
+static void put(tt_text *out, double value, const char *unit)
+{
+    int kind = 0;
+    while (kind < TT_Q_COUNT && strcmp(tt_kind_si((tt_kind)kind), unit) != 0) kind++;
+    tt_quantity_write(out, value, kind < TT_Q_COUNT ? (tt_kind)kind : TT_Q_PURE, TT_METRIC, 3);
+}
+
 static void check_band(tt_rows *rows, const char *name, int p, double value)
 {
     if (!(value < properties[p].least || value > properties[p].most)) return;
+    const char *unit = rows->field[3].text;
+    tt_text band = {0};
+    put(&band, properties[p].least, properties[p].unit);
+    tt_text_put(&band, " to ");
+    put(&band, properties[p].most, properties[p].unit);
     tt_complain(rows->diags, TT_D_DATA_BAND, rows->field[2].place, "check the digits and the unit",
-                "%s: %s of %.40s %s is outside the plausible band, %g to %g%s%s", name,
-                properties[p].id, rows->field[2].text, rows->field[3].text, properties[p].least,
-                properties[p].most, *properties[p].unit ? " " : "", properties[p].unit);
+                "%s: %s of %.40s%s%s is outside the plausible band, %s", name, properties[p].id,
+                rows->field[2].text, *unit ? " " : "", unit, tt_text_of(&band));
+    tt_text_clear(&band);
 }
 
 void tt_row_figure(tt_rows *rows)
@@ -190,8 +204,8 @@ void tt_row_figure(tt_rows *rows)
     const int p = property_of(rows->field[1].text);
     if (p < 0)
         tt_complain(rows->diags, TT_D_DATA_PROPERTY, rows->field[1].place,
-                    "the properties stand in data/README.md", "unknown property '%.40s'",
-                    rows->field[1].text);
+                    "`tiptoe explain data` tells the properties, as data/README.md does",
+                    "unknown property '%.40s'", rows->field[1].text);
     if (p < 0 || !within(rows, "a figure")) return;
     tt_sheet *sheet = rows->forms ? &rows->form : &rows->base;
     if (sheet->at[p].line) {

@@ -15,7 +15,7 @@ tt_steps tt_steps_start(tt_findings *out);
 bool tt_finding_add(tt_findings *out, tt_finding finding, tt_steps *steps);
 
 bool tt_unchecked_add(tt_findings *out, tt_unchecked entry);
-/** Members left to `size`, flats too slender sideways. False without memory. */
+/** Members to be chosen, flats too slender sideways. False without memory. */
 bool tt_unchecked_members(const tt_check_input *in, tt_findings *out);
 /** Stands that rest and would lift, not checked. False without memory. */
 bool tt_lifting(const tt_check_input *in, tt_findings *out);

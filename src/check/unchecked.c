@@ -171,6 +171,11 @@ static bool swings_by_hand(const tt_check_input *in)
     return false;
 }
 
+static bool racked(const tt_check_input *in)
+{
+    return in->piece->works->rack.n > 0;
+}
+
 typedef struct {
     const char *check, *why, *give;
     bool needed;
@@ -223,6 +228,9 @@ static const row rows[] = {
     {"galvanic",
      "bronze and another metal that touch in the wet: this version does not judge the pair", NULL,
      false, armature_in_bronze},
+    {"rack",
+     "what lies in the rack is kept and not used: choosing the armature is not in this version",
+     NULL, false, racked},
     {"handling", "lifting, laying down, transport: this version does not compute it", NULL, false,
      always},
     {"seams", "seams of the bronze that nobody described: taken as the alloy's seams count",

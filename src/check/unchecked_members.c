@@ -1,4 +1,4 @@
-/* check/unchecked_members.c - what is not judged of an armature: members that are left to `size`,
+/* check/unchecked_members.c - what is not judged of an armature: members that are to be chosen,
  * and flats slender enough to topple sideways in bending. SI. */
 #include "check/parts.h"
 
@@ -100,8 +100,8 @@ bool tt_unchecked_members(const tt_check_input *in, tt_findings *out)
         if (segment->armature.choose) {
             const tt_unchecked entry = {.check = "armature",
                                         .where = segment->name,
-                                        .why = "`size` is to choose its armature: it is judged "
-                                               "here without one",
+                                        .why = "choosing the armature is not in this version: "
+                                               "it is judged here without one",
                                         .give = "armature: {tube: [...]}, or none",
                                         .needed = true};
             fits = tt_unchecked_add(out, entry);

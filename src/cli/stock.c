@@ -25,9 +25,10 @@ static int write_table(const tt_args *args, const tt_data *data, tt_output *outp
     const char *table = args->operands > 0 ? args->operand[0] : NULL;
     char *name = name_of(args);
     tt_diags *diags = name ? tt_diags_new(0) : NULL;
-    const tt_status status = diags ? tt_write_stock(table, args->operands > 1 ? name : NULL, data,
-                                                    diags, tt_output_sink, output)
-                                   : TT_E_NOMEM;
+    const tt_status status = diags
+                                 ? tt_write_stock(table, args->operands > 1 ? name : NULL,
+                                                  args->units, data, diags, tt_output_sink, output)
+                                 : TT_E_NOMEM;
     free(name);
     return tt_output_told(output, status, diags, args, err);
 }

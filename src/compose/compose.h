@@ -15,11 +15,12 @@ tt_status tt_compose_check(const tt_assessment *assessment, bool steps, tt_repor
 /** The ledger of weights; the document lends from it. TT_E_NOT_FINITE, TT_E_NOMEM. */
 tt_status tt_compose_weights(const tt_weights *weights, tt_report *out);
 
-/** A table of metals or stock: NULL lists the tables, name NULL gives all rows; `own` lies over the
- *  built-in rows (NULL: none). TT_E_INPUT for an unknown table or name, said in diags with the
- *  nearest; TT_E_NOMEM. */
-tt_status tt_compose_stock(const char *table, const char *name, const tt_data *own, tt_diags *diags,
-                           tt_report *out);
+/** A table of metals or stock: NULL lists the tables, name NULL gives all rows, a size as "1 1/4" all
+ *  of that size; lists are in mm, or in inches with `units` "in" (NULL: "mm"); `own` lies over the
+ *  built-in rows (NULL: none). TT_E_INPUT for an unknown table, name or unit, said in diags with
+ *  the nearest; TT_E_NOMEM. */
+tt_status tt_compose_stock(const char *table, const char *name, const char *units,
+                           const tt_data *own, tt_diags *diags, tt_report *out);
 
 /** A word of the results, a check, a diagnostic or a key explained; NULL lists what can be asked.
  *  TT_E_INPUT for an unknown word, said in diags with the nearest; TT_E_NOMEM. */

@@ -11,13 +11,26 @@
 #include <string.h>
 
 static const struct {
-    const char *word, *also, *paragraph;
+    const char *word, *paragraph;
 } words[] = {
-#define TT_WORD(word, also, paragraph) {word, also, paragraph},
+#define TT_WORD(word, paragraph) {word, paragraph},
+#define TT_ALSO(other, word)
 #include "compose/words.def"
 #undef TT_WORD
+#undef TT_ALSO
 };
 enum { WORDS = sizeof words / sizeof *words };
+
+static const struct {
+    const char *other, *word;
+} others[] = {
+#define TT_WORD(word, paragraph)
+#define TT_ALSO(other, word) {other, word},
+#include "compose/words.def"
+#undef TT_WORD
+#undef TT_ALSO
+};
+enum { OTHERS = sizeof others / sizeof *others };
 
 static const struct {
     unsigned number;
@@ -35,16 +48,27 @@ static const unsigned numbers[] = {
 };
 enum { NUMBERS = sizeof numbers / sizeof *numbers };
 
-static bool is_word(size_t i, const char *word)
+/* "wind 270". */
+static bool is_wind(const char *word)
 {
-    return strcmp(words[i].word, word) == 0 || (words[i].also && strcmp(words[i].also, word) == 0);
+    static const char wind[] = "wind ";
+    const char *from = word + sizeof wind - 1;
+    return strncmp(word, wind, sizeof wind - 1) == 0 && *from && !from[strspn(from, "0123456789")];
+}
+
+/* The word under which it is explained. */
+static const char *first_word(const char *word)
+{
+    for (size_t i = 0; i < OTHERS; i++)
+        if (strcmp(others[i].other, word) == 0) return others[i].word;
+    return is_wind(word) ? "wind" : word;
 }
 
 static size_t explain_words(const char *word, tt_report *out)
 {
     size_t found = 0;
     for (size_t i = 0; i < WORDS; i++) {
-        if (!is_word(i, word)) continue;
+        if (strcmp(words[i].word, first_word(word)) != 0) continue;
         tt_report_heading(out, 2, tt_report_text(out, "%s, a word of the results", word));
         tt_report_say(out, words[i].paragraph);
         found++;
@@ -130,20 +154,19 @@ bool tt_words_add(tt_words *list, const char *word)
 bool tt_explain_words(tt_words *out)
 {
     bool room = true;
-    for (size_t i = 0; i < WORDS; i++) {
-        room = room && tt_words_add(out, words[i].word);
-        if (words[i].also) room = room && tt_words_add(out, words[i].also);
-    }
+    for (size_t i = 0; i < WORDS; i++) room = room && tt_words_add(out, words[i].word);
+    for (size_t i = 0; i < OTHERS; i++) room = room && tt_words_add(out, others[i].other);
     for (size_t i = 0; i < tt_checks_count(); i++)
         room = room && tt_words_add(out, tt_checks_at(i)->name);
     for (size_t i = 0; i < NAMED_ONLY; i++) room = room && tt_words_add(out, named_only[i][0]);
-    return room && tt_explain_key_names(out);
+    return room && tt_explain_data_words(out) && tt_explain_key_names(out);
 }
 
 static void list_words(tt_report *out)
 {
     tt_text all = {0};
     for (size_t i = 0; i < WORDS; i++) tt_text_format(&all, "%s%s", i ? ", " : "", words[i].word);
+    for (size_t i = 0; i < OTHERS; i++) tt_text_format(&all, ", %s", others[i].other);
     tt_report_heading(out, 2, "Words of the results");
     tt_report_say(out, tt_report_text(out, "%s.", tt_text_of(&all)));
     if (all.failed) out->failed = true;
@@ -177,7 +200,8 @@ static void list_all(tt_report *out)
 {
     tt_report_heading(out, 1, "tiptoe explain");
     tt_report_say(out, "Ask for any of these: tiptoe explain wall, tiptoe explain bronze/wall, "
-                       "tiptoe explain margin, tiptoe explain TT1101.");
+                       "tiptoe explain margin, tiptoe explain TT1101; tiptoe explain data teaches "
+                       "a table of your own.");
     list_words(out);
     list_checks(out);
     tt_explain_list_keys(out);
@@ -225,7 +249,7 @@ tt_status tt_compose_explain(const char *word, tt_diags *diags, tt_report *out)
     title(word, out);
     const size_t found = explain_words(word, out) + explain_checks(word, out) +
                          explain_named_only(word, out) + tt_explain_keys(word, out) +
-                         explain_number(word, out);
+                         tt_explain_data(word, out) + explain_number(word, out);
     if (out->failed) return TT_E_NOMEM;
     return found ? TT_OK : unknown(word, diags);
 }

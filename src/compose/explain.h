@@ -16,6 +16,12 @@ bool tt_words_add(tt_words *words, const char *word);
 /** Explains the keys that `word` names, by a path or the end of one; how many there were. */
 size_t tt_explain_keys(const char *word, tt_report *out);
 
+/** Explains a table of one's own, a kind of its rows or a property in it; how many there were. */
+size_t tt_explain_data(const char *word, tt_report *out);
+
+/** Adds the words that it explains. */
+bool tt_explain_data_words(tt_words *out);
+
 /** Adds the last names of all keys. */
 bool tt_explain_key_names(tt_words *out);
 

@@ -115,6 +115,10 @@ static void left_out(const tt_key *key, bool inherits, tt_report *out)
 
 static void scaled(const tt_key *key, tt_report *out)
 {
+    if (tt_key_named(&tt_scale_map, key->name) == key) {
+        tt_report_item(out, "scale: the two make it, `wanted` over `measured`");
+        return;
+    }
     static const char *const words[] = {
         "scale: leaves it as written; give it at full size",
         "scale: multiplies it; give it as measured on the maquette",

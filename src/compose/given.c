@@ -55,11 +55,29 @@ static void own_data(const tt_assessment *a, tt_report *out)
     }
 }
 
-static const char *one(const tt_origin *origin, tt_report *out)
+/* " = 0.0394 in" behind the "1 mm" of a default, where the report is in inches. */
+static const char *converted(const tt_origin *origin, tt_unit_system units, tt_report *out)
+{
+    static const struct {
+        tt_kind kind;
+        const char *si;
+    } kinds[] = {{TT_Q_LENGTH, "m"},  {TT_Q_MASS, "kg"}, {TT_Q_PRESSURE, "Pa"},
+                 {TT_Q_SPEED, "m/s"}, {TT_Q_AREA, "m2"}, {TT_Q_FORCE, "N"}};
+    if (units == TT_METRIC || origin->kind != TT_ORIGIN_DEFAULT || !origin->written) return "";
+    for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++) {
+        const tt_quantity read = tt_quantity_read(origin->written, kinds[i].kind, 0.0);
+        if (read.fault != TT_QUANTITY_OK || read.bare) continue;
+        return tt_report_text(out, " = %s", tt_say(out, read.value, kinds[i].si, units));
+    }
+    return "";
+}
+
+static const char *one(const tt_origin *origin, tt_unit_system units, tt_report *out)
 {
     const char *why = origin->why ? tt_report_text(out, " (%s)", origin->why) : "";
-    return tt_report_text(out, "%s: %s%s", origin->key,
-                          origin->written ? origin->written : "as the file says", why);
+    return tt_report_text(out, "%s: %s%s%s", origin->key,
+                          origin->written ? origin->written : "as the file says",
+                          converted(origin, units, out), why);
 }
 
 static bool with_reason(const tt_origin *origin)
@@ -82,7 +100,7 @@ static void list(const tt_assessment *a, bool (*wanted)(const tt_origin *), int 
         if (!any) tt_report_heading(out, level, head);
         if (!any) tt_report_list(out, TT_BLOCK_LIST);
         any = true;
-        tt_report_item(out, one(origin, out));
+        tt_report_item(out, one(origin, a->piece->report, out));
     }
 }
 

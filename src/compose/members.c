@@ -20,9 +20,12 @@ static const tt_row_place *row_place(const tt_data *own, size_t i)
     return &tt_stock_at(own, i)->at;
 }
 
-static const char *millimetres(tt_report *out, double length)
+static const double inch = 0.0254, pound_a_foot = 0.45359237 / 0.3048;
+
+static const char *length_of(const tt_notes *notes, double length)
 {
-    return tt_report_text(out, "%.5g mm", length * 1000.0);
+    return notes->inches ? tt_report_text(notes->out, "%.4g in", length / inch)
+                         : tt_report_text(notes->out, "%.5g mm", length * 1000.0);
 }
 
 static double mass_of(const tt_stock *stock)
@@ -32,32 +35,47 @@ static double mass_of(const tt_stock *stock)
 
 /* ---- a row of the list ---- */
 
-static const char *wall(tt_report *out, const tt_stock *stock)
+static const char *wall(const tt_notes *notes, const tt_stock *stock)
 {
-    return stock->wall > 0.0 ? millimetres(out, stock->wall) : "solid";
+    return stock->wall > 0.0 ? length_of(notes, stock->wall) : "solid";
 }
 
 /* As printed; in brackets as computed. */
-static const char *mass(tt_report *out, const tt_stock *stock)
+static const char *mass(const tt_notes *notes, const tt_stock *stock)
 {
-    return stock->mass > 0.0 ? tt_report_text(out, "%.4g kg/m", stock->mass)
-                             : tt_report_text(out, "(%.3g kg/m)", mass_of(stock));
+    const double unit = notes->inches ? pound_a_foot : 1.0;
+    const char *name = notes->inches ? "lb/ft" : "kg/m";
+    return stock->mass > 0.0 ? tt_report_text(notes->out, "%.4g %s", stock->mass / unit, name)
+                             : tt_report_text(notes->out, "(%.3g %s)", mass_of(stock) / unit, name);
+}
+
+static const char *area(const tt_notes *notes, double of)
+{
+    return notes->inches ? tt_report_text(notes->out, "%.4g in2", of / (inch * inch))
+                         : tt_report_text(notes->out, "%.4g mm2", of * 1e6);
+}
+
+/* Of a flat or a box on edge. */
+static const char *modulus(const tt_notes *notes, const tt_stock *stock)
+{
+    const double of = tt_stock_inertia(stock, stock->deep > 0.0) / (stock->od / 2.0);
+    return tt_report_text(notes->out, "%.4g in3", of / (inch * inch * inch));
 }
 
 static void row(const tt_stock_table *table, const tt_data *own, size_t i, tt_notes *notes,
                 const char **cells)
 {
     const tt_stock *stock = tt_stock_at(own, i);
-    tt_report *out = notes->out;
     const bool rod = stock->pitch > 0.0, box = stock->deep > 0.0 && stock->wall > 0.0;
     size_t n = 0;
     cells[n++] = stock->name;
     cells[n++] = stock->series;
-    cells[n++] = millimetres(out, stock->od);
-    if (stock->deep > 0.0) cells[n++] = millimetres(out, stock->deep);
+    cells[n++] = length_of(notes, stock->od);
+    if (stock->deep > 0.0) cells[n++] = length_of(notes, stock->deep);
     if (stock->deep <= 0.0 || box)
-        cells[n++] = rod ? tt_report_text(out, "%.4g mm", stock->pitch * 1000.0) : wall(out, stock);
-    cells[n++] = rod ? tt_report_text(out, "%.4g mm2", stock->area * 1e6) : mass(out, stock);
+        cells[n++] = rod ? length_of(notes, stock->pitch) : wall(notes, stock);
+    cells[n++] = rod ? area(notes, stock->area) : mass(notes, stock);
+    if (notes->inches && !rod) cells[n++] = modulus(notes, stock);
     cells[n++] = tt_note(notes, &stock->source);
     (void)table;
 }
@@ -81,8 +99,6 @@ static void length(const sheet *s, const char *words, double value)
 {
     if (value > 0.0) put(s, words, value, 1e3, "mm", 1.0 / 0.0254, "in");
 }
-
-static const double inch = 0.0254;
 
 static void sizes(const sheet *s, const tt_stock *stock)
 {
@@ -158,6 +174,24 @@ static const tt_column of_rods[] = {{"name", TT_LEFT},         {"series", TT_LEF
                                     {"diameter", TT_RIGHT},    {"pitch", TT_RIGHT},
                                     {"stress area", TT_RIGHT}, {"source", TT_LEFT}};
 
+static const tt_column of_tubes_in[] = {{"name", TT_LEFT},           {"series", TT_LEFT},
+                                        {"outside", TT_RIGHT},       {"wall", TT_RIGHT},
+                                        {"mass per foot", TT_RIGHT}, {"section modulus", TT_RIGHT},
+                                        {"source", TT_LEFT}};
+static const tt_column of_boxes_in[] = {{"name", TT_LEFT},
+                                        {"series", TT_LEFT},
+                                        {"width", TT_RIGHT},
+                                        {"depth", TT_RIGHT},
+                                        {"wall", TT_RIGHT},
+                                        {"mass per foot", TT_RIGHT},
+                                        {"section modulus", TT_RIGHT},
+                                        {"source", TT_LEFT}};
+static const tt_column of_flats_in[] = {{"name", TT_LEFT},           {"series", TT_LEFT},
+                                        {"width", TT_RIGHT},         {"thickness", TT_RIGHT},
+                                        {"mass per foot", TT_RIGHT}, {"modulus on edge", TT_RIGHT},
+                                        {"source", TT_LEFT}};
+#define of_rods_in of_rods /* the same columns */
+
 static const char brackets[] =
     "A mass in brackets is computed: area of the nominal size times 7850 kg/m3, of stainless steel "
     "8000 kg/m3, both from memory and whatever the grade; a solid as carbon steel.";
@@ -165,7 +199,8 @@ static const char brackets[] =
 #define FORM(the_name, the_words, the_form, the_columns, the_remark)                               \
     {                                                                                              \
         .name = the_name, .words = the_words, .form = the_form, .columns = the_columns,            \
-        .columns_n = sizeof the_columns / sizeof *the_columns, .remark = the_remark,               \
+        .columns_n = sizeof the_columns / sizeof *the_columns, .columns_in = the_columns##_in,     \
+        .columns_in_n = sizeof the_columns##_in / sizeof *the_columns##_in, .remark = the_remark,  \
         .count = tt_stock_count, .row_name = row_name, .row_place = row_place, .row = row,         \
         .whole = whole                                                                             \
     }

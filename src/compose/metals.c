@@ -39,8 +39,11 @@ static const char *figure(tt_notes *notes, const tt_metal *metal, tt_property pr
     const bool least = metal->fact[property].has;
     const tt_property told = least ? property : other;
     if (!metal->fact[told].has) return "none";
-    return tt_report_text(notes->out, "%s%s %s", least ? "" : "typical ",
-                          exact(notes->out, metal, told),
+    const char *value =
+        notes->inches && *tt_property_unit(told)
+            ? tt_say(notes->out, metal->fact[told].value, tt_property_unit(told), TT_IMPERIAL)
+            : exact(notes->out, metal, told);
+    return tt_report_text(notes->out, "%s%s %s", least ? "" : "typical ", value,
                           tt_note(notes, &metal->fact[told].source));
 }
 

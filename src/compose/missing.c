@@ -10,15 +10,32 @@ static const char *unchecked(const tt_assessment *a, const tt_unchecked *item, t
                                           tt_say(out, item->demand, item->unit, a->piece->report))
                          : "";
     const char *give = item->give ? tt_report_text(out, " Give: %s.", item->give) : "";
-    return tt_report_text(out, "%s%s: %s.%s%s%s", tt_say_check(item->check), at, item->why, demand,
-                          give, item->needed ? "" : " Told only: the verdict does not hang on it.");
+    return tt_report_text(out, "%s%s: %s.%s%s", tt_say_check(item->check), at, item->why, demand,
+                          give);
 }
 
-static void list_unchecked(const tt_assessment *a, bool needed, tt_report *out)
+typedef enum { FILE_GIVES, NOT_COMPUTED, TOLD_ONLY, GROUPS } group;
+
+static group group_of(const tt_unchecked *item)
 {
+    if (!item->needed) return TOLD_ONLY;
+    return item->give ? FILE_GIVES : NOT_COMPUTED;
+}
+
+static void list_unchecked(const tt_assessment *a, group of, tt_report *out)
+{
+    static const char *const heads[] = {[FILE_GIVES] = "What the file can give",
+                                        [NOT_COMPUTED] = "What this version does not compute",
+                                        [TOLD_ONLY] = "Told only: the verdict does not hang on it"};
+    size_t n = 0;
+    for (size_t i = 0; i < a->findings.unchecked.n; i++)
+        n += group_of(&a->findings.unchecked.at[i]) == of;
+    if (n == 0) return;
+    tt_report_heading(out, 3, tt_report_text(out, "%s (%zu)", heads[of], n));
+    tt_report_list(out, TT_BLOCK_LIST);
     for (size_t i = 0; i < a->findings.unchecked.n; i++) {
         const tt_unchecked *item = &a->findings.unchecked.at[i];
-        if (item->needed == needed) tt_report_item(out, unchecked(a, item, out));
+        if (group_of(item) == of) tt_report_item(out, unchecked(a, item, out));
     }
 }
 
@@ -26,9 +43,7 @@ void tt_compose_missing(const tt_assessment *a, tt_report *out)
 {
     if (a->findings.unchecked.n) {
         tt_report_heading(out, 2, "Not checked");
-        tt_report_list(out, TT_BLOCK_LIST);
-        list_unchecked(a, true, out);
-        list_unchecked(a, false, out);
+        for (int of = 0; of < GROUPS; of++) list_unchecked(a, (group)of, out);
     }
     if (a->findings.inapplicable.n == 0) return;
     tt_report_heading(out, 2, "Does not apply");

@@ -30,11 +30,18 @@ const char *tt_say(tt_report *out, double value, const char *unit, tt_unit_syste
 const char *tt_say_exactly(tt_report *out, double value, const char *unit, tt_unit_system system,
                            int least);
 
+/** In the unit in which `largest` is written: of a column, or of two that are compared. */
+const char *tt_say_beside(tt_report *out, double value, double largest, const char *unit,
+                          tt_unit_system system);
+
 /** "document, edition, place (from memory)". */
 const char *tt_say_source(tt_report *out, const tt_source *source);
 
 /** Names of loads with "wind 290", and its factor, tied together: no line ends in them. */
 const char *tt_say_tied(tt_report *out, const char *text);
+
+/** "wind 290" of loads together, tied; NULL: none is in it. */
+const char *tt_say_wind_in(tt_report *out, const char *together);
 
 /** The title of a check; words for what no check computes yet; the name itself where neither is. */
 const char *tt_say_check(const char *name);
@@ -48,6 +55,14 @@ const char *tt_say_use(tt_report *out, const tt_finding *finding, double allowed
 
 /** Margin in whole per cent, rounded down, and never 0 for what falls short. */
 const char *tt_say_margin(tt_report *out, const tt_finding *finding);
+
+/** Does its margin count the lower casting quality of a neck, so that it is less than the use says?
+ */
+bool tt_margin_of_neck(const tt_assessment *a, const tt_finding *finding);
+
+/** An armature that does not go in: a use says little of it. "needs 89 mm, has 51 mm". */
+bool tt_never_fits(const tt_finding *finding);
+const char *tt_say_misfit(tt_report *out, const tt_assessment *a, const tt_finding *finding);
 
 /** "6.10 sup: ... (heavy weight, armature alone)"; "" where no load is in it. */
 const char *tt_say_loads(tt_report *out, const tt_assessment *a, const tt_finding *finding);

@@ -65,7 +65,10 @@ static const char *member(const tt_assessment *a, const tt_member *m, tt_report 
     const bool round = m->form == TT_MEMBER_TUBE || m->form == TT_MEMBER_BAR;
     const double first[3] = {m->od, round ? m->wall : m->deep, m->wall};
     const double last[3] = {m->od_to, round ? m->wall_to : m->deep_to, m->wall_to};
-    if (m->form == TT_MEMBER_NONE) return m->choose ? "left to size" : "none";
+    if (m->form == TT_MEMBER_NONE) return m->choose ? "to be chosen" : "none";
+    const char *written = a->piece->origins.at[m->origin].written;
+    if (written && strncmp(written, "pipe ", 5) == 0)
+        return tt_report_text(out, "%s%s", written, beside(a, m, out));
     const char *from = size(a, first, measures[m->form], out);
     const char *to = size(a, last, measures[m->form], out);
     const bool same = strcmp(from, to) == 0;

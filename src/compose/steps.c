@@ -16,15 +16,17 @@ static void assumptions(const tt_finding *finding, tt_report *out)
 static void calculation(const tt_assessment *a, const tt_finding *finding, tt_report *out)
 {
     const char *loads = tt_say_loads(out, a, finding);
+    const tt_unit_system units = a->piece->report;
+    const double more = fmax(finding->demand, finding->resistance);
     tt_report_heading(out, 3,
                       tt_report_text(out, "%s, %s", finding->where, tt_say_judged(out, finding)));
-    tt_report_say(out,
-                  tt_report_text(out, "%s: demand %s, resistance %s, use %s%s%s.",
-                                 finding->holds ? "Holds" : "Falls short",
-                                 tt_say(out, finding->demand, finding->unit, a->piece->report),
-                                 tt_say(out, finding->resistance, finding->unit, a->piece->report),
-                                 tt_say_use(out, finding, a->piece->limits.use.is),
-                                 *loads ? ", under " : "", loads));
+    tt_report_say(
+        out, tt_report_text(out, "%s: demand %s, resistance %s, use %s%s%s.",
+                            finding->holds ? "Holds" : "Falls short",
+                            tt_say_beside(out, finding->demand, more, finding->unit, units),
+                            tt_say_beside(out, finding->resistance, more, finding->unit, units),
+                            tt_say_use(out, finding, a->piece->limits.use.is),
+                            *loads ? ", under " : "", loads));
     assumptions(finding, out);
     if (finding->steps_n) tt_report_steps(out, finding->steps, finding->steps_n);
 }

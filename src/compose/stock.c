@@ -4,7 +4,9 @@
 #include "base/diags.h"
 #include "compose/parts.h"
 
+#include <stdio.h>
 #include <string.h>
+#include <strings.h>
 
 enum { TABLES = TT_STOCK_METALS + TT_STOCK_FORMS };
 
@@ -104,16 +106,44 @@ static tt_status list_tables(const tt_data *own, tt_report *out)
     return TT_OK;
 }
 
-static tt_status all_rows(const tt_stock_table *table, const tt_data *own, tt_report *out)
+/* Is a row "1 1/4 sch 40" of the size "1 1/4", "33.7 x 4" of "33.7"? */
+static bool of_size(const tt_stock_table *table, const char *row, const char *size)
 {
-    tt_notes notes = {.out = out};
-    tt_report_heading(out, 1, tt_report_text(out, "tiptoe stock: %s", table->name));
+    char first[64];
+    const char *end = row ? strstr(row, strcmp(table->name, "pipes") == 0 ? " sch" : " x") : NULL;
+    if (!end || !table->form || (size_t)(end - row) >= sizeof first) return false;
+    snprintf(first, sizeof first, "%.*s", (int)(end - row), row);
+    return tt_same_size(table->form, first, size);
+}
+
+static bool has_size(const tt_stock_table *table, const char *size, const tt_data *own)
+{
+    for (size_t i = 0; i < table->count(own); i++)
+        if (of_size(table, table->row_name(table, own, i), size)) return true;
+    return false;
+}
+
+static void open_table(const tt_stock_table *table, const tt_notes *notes)
+{
+    if (notes->inches && table->columns_in)
+        tt_report_table(notes->out, table->columns_in, table->columns_in_n);
+    else
+        tt_report_table(notes->out, table->columns, table->columns_n);
+}
+
+/* Of one size, or all (NULL). */
+static tt_status all_rows(const tt_stock_table *table, const char *size, bool inches,
+                          const tt_data *own, tt_report *out)
+{
+    tt_notes notes = {.out = out, .inches = inches};
+    tt_report_heading(out, 1, tt_report_text(out, "tiptoe stock: %s%s%s", table->name,
+                                             size ? " " : "", size ? size : ""));
     if (table->remark) tt_report_say(out, table->remark);
     say_own(own, out);
-    tt_report_table(out, table->columns, table->columns_n);
+    open_table(table, &notes);
     for (size_t i = 0; i < table->count(own); i++) {
-        const char *cells[TT_STOCK_CELLS] = {0};
-        if (!table->row_name(table, own, i)) continue;
+        const char *cells[TT_STOCK_CELLS] = {0}, *name = table->row_name(table, own, i);
+        if (!name || (size && !of_size(table, name, size))) continue;
         table->row(table, own, i, &notes, cells);
         if (is_own(table, own, i)) cells[0] = tt_report_text(out, "%s (own)", cells[0]);
         tt_report_row(out, cells);
@@ -124,16 +154,28 @@ static tt_status all_rows(const tt_stock_table *table, const tt_data *own, tt_re
 
 /* ---- one row ---- */
 
-/* A metal by its name as it is, a size by any spelling of it. */
+/* A metal by its name in capitals or not, a size by any spelling of it. */
 static bool named(const tt_stock_table *table, const char *row, const char *name)
 {
-    return row && (table->form ? tt_same_size(table->form, row, name) : strcmp(row, name) == 0);
+    return row && (table->form ? tt_same_size(table->form, row, name) : strcasecmp(row, name) == 0);
+}
+
+/* The row of a size whose unit was left out: "2 x 1/2" in inches. */
+static const char *with_unit(const tt_stock_table *table, const tt_data *own, const char *name)
+{
+    char inch[128];
+    snprintf(inch, sizeof inch, "%.100s in", name);
+    for (size_t i = 0; table->form && i < table->count(own); i++) {
+        const char *row = table->row_name(table, own, i);
+        if (row && tt_same_size(table->form, row, inch)) return row;
+    }
+    return NULL;
 }
 
 static const char *nearest_row(const tt_stock_table *table, const tt_data *own, const char *name)
 {
-    const char *best = NULL;
-    size_t least = too_far(name);
+    const char *best = with_unit(table, own, name);
+    size_t least = best ? 0 : too_far(name);
     for (size_t i = 0; i < table->count(own); i++) {
         const char *row = table->row_name(table, own, i);
         const size_t away = row ? tt_text_distance(row, name, least) : least;
@@ -209,13 +251,38 @@ static const tt_stock_table *table_named(const char *name, const tt_data *own, t
     return NULL;
 }
 
-tt_status tt_compose_stock(const char *table, const char *name, const tt_data *own, tt_diags *diags,
-                           tt_report *out)
+static bool has_row(const tt_stock_table *table, const char *name, const tt_data *own)
 {
+    for (size_t i = 0; i < table->count(own); i++)
+        if (named(table, table->row_name(table, own, i), name)) return true;
+    return false;
+}
+
+static tt_status rows(const tt_stock_table *table, const char *name, bool inches,
+                      const tt_data *own, tt_diags *diags, tt_report *out)
+{
+    const bool many = !name || (!has_row(table, name, own) && has_size(table, name, own));
+    return many ? all_rows(table, name, inches, own, out) : one_row(table, name, own, diags, out);
+}
+
+/* "mm", "in" or NULL. */
+static bool is_unit(const char *units, tt_diags *diags)
+{
+    if (!units || strcmp(units, "mm") == 0 || strcmp(units, "in") == 0) return true;
+    tt_complain(diags, TT_D_CHOICE, (tt_place){0}, "it reads: mm, in",
+                "--units does not read the word `%.60s`", units);
+    return false;
+}
+
+tt_status tt_compose_stock(const char *table, const char *name, const char *units,
+                           const tt_data *own, tt_diags *diags, tt_report *out)
+{
+    if (!is_unit(units, diags)) return TT_E_INPUT;
+    const bool inches = units && strcmp(units, "in") == 0;
     const tt_stock_table *found = table ? table_named(table, own, diags, out) : NULL;
     tt_status status = TT_E_INPUT;
     if (!table) status = list_tables(own, out);
-    if (found) status = name ? one_row(found, name, own, diags, out) : all_rows(found, own, out);
+    if (found) status = rows(found, name, inches, own, diags, out);
     return status == TT_OK && out->failed ? TT_E_NOMEM : status;
 }
 

@@ -10,6 +10,7 @@
 typedef struct {
     TT_LIST(const tt_source *) list;
     tt_report *out;
+    bool inches; /* rows of a list are shown in inches, lb/ft, ksi */
 } tt_notes;
 
 /** "[3]" for a source; the same source has one number. */
@@ -20,10 +21,10 @@ void tt_notes_write(tt_notes *notes); /* the list of them; and gives it back */
 typedef struct tt_stock_table tt_stock_table;
 struct tt_stock_table {
     const char *name, *words;
-    tt_metal_kind kind; /* of metals; of stock the form */
-    const char *form;   /* NULL: a table of metals */
-    const tt_column *columns;
-    size_t columns_n;
+    tt_metal_kind kind;                    /* of metals; of stock the form */
+    const char *form;                      /* NULL: a table of metals */
+    const tt_column *columns, *columns_in; /* in mm; in inches */
+    size_t columns_n, columns_in_n;
     const char *remark;                  /* what a reader of the list must know; may be NULL */
     size_t (*count)(const tt_data *own); /* rows of the catalogue to look at */
     /** NULL: the row is not of this table. */

@@ -2,9 +2,11 @@
 #include "compose/parts.h"
 
 #include <math.h>
+#include <string.h>
 
 enum { TOLD = 3 };
 static const double SHARE_TOLD = 0.1;  /* of the weight: a mode that carries less is not told */
+static const double ALIKE = 1e-3;      /* of a frequency: two ways of swinging as fast */
 static const double LEAST_TOLD = 1e-9; /* m: less is what rounding leaves where nothing sways */
 
 static const char *rate(double frequency, tt_report *out)
@@ -56,6 +58,48 @@ static bool say_mode(const tt_assessment *a, const tt_modes *modes, size_t i, bo
     return true;
 }
 
+/* Two ways of swinging that differ in their direction alone, as those of a round post: level, as
+ * fast, under one name. */
+static bool a_pair(const tt_assessment *a, const tt_modes *modes, size_t i)
+{
+    double first[3], second[3], carried[2];
+    if (i + 1 >= modes->n) return false;
+    shares(a, modes, &modes->at[i], first);
+    shares(a, modes, &modes->at[i + 1], second);
+    const char *how = motion(a->piece, first, &carried[0]);
+    const bool same = strcmp(how, motion(a->piece, second, &carried[1])) == 0;
+    const double apart = modes->at[i + 1].frequency - modes->at[i].frequency;
+    return same && strncmp(how, "sways", 5) == 0 && fmin(carried[0], carried[1]) >= SHARE_TOLD &&
+           apart <= ALIKE * modes->at[i].frequency;
+}
+
+/* Of a pair together: along x and along y each carries what the other does not. */
+static void say_pair(const tt_assessment *a, const tt_modes *modes, size_t i, tt_report *out)
+{
+    double first[3], second[3];
+    shares(a, modes, &modes->at[i], first);
+    shares(a, modes, &modes->at[i + 1], second);
+    const double least = fmin(first[0] + second[0], first[1] + second[1]);
+    tt_report_run(out, false,
+                  tt_report_text(out, " It sways both ways %s, carrying %.0f %% of the weight.",
+                                 rate(modes->at[i].frequency, out), least * 100.0));
+}
+
+/* How many ways of swinging were told. */
+static size_t say_modes(const tt_assessment *a, const tt_modes *modes, tt_report *out)
+{
+    size_t told = 0;
+    for (size_t i = 0; i < modes->n && i < TOLD; i++) {
+        const bool pair = a_pair(a, modes, i);
+        if (pair)
+            say_pair(a, modes, i++, out);
+        else if (!say_mode(a, modes, i, i == 0, out))
+            continue;
+        told++;
+    }
+    return told;
+}
+
 /* The lowest modes of the softer carry model. */
 static void swings(const tt_assessment *a, tt_report *out)
 {
@@ -69,10 +113,7 @@ static void swings(const tt_assessment *a, tt_report *out)
         tt_report_run(out, false,
                       tt_report_text(out, "In the softer carry model (%s):", tt_model_name[soft]));
     }
-    size_t told = 0;
-    for (size_t i = 0; i < both[soft].n && i < TOLD; i++)
-        told += say_mode(a, &both[soft], i, i == 0, out);
-    if (told > 1) {
+    if (say_modes(a, &both[soft], out) > 1) {
         tt_report_run(out, false,
                       " Each share is along the direction in which that way of swinging "
                       "carries most: they do not add up.");

@@ -4,6 +4,8 @@
 
 #include <string.h>
 
+enum { ASD = 1 }; /* of piece->method */
+
 static size_t needed(const tt_assessment *a)
 {
     size_t n = 0;
@@ -55,9 +57,14 @@ static const char *figure(const tt_assessment *a, const tt_finding *finding, tt_
         return tt_report_text(out, ", %s%s%s: %s.", what, under, loads,
                               finding->why ? finding->why : "no use can be told");
     }
-    return tt_report_text(out, ", %s: use %s%s%s, margin %s.", what,
+    if (tt_never_fits(finding))
+        return tt_report_text(out, ", %s: %s.", what, tt_say_misfit(out, a, finding));
+    const char *neck = tt_margin_of_neck(a, finding)
+                           ? ", which counts the lower casting quality of a neck from half use on"
+                           : "";
+    return tt_report_text(out, ", %s: use %s%s%s, margin %s%s.", what,
                           tt_say_use(out, finding, a->piece->limits.use.is), under, loads,
-                          tt_say_margin(out, finding));
+                          tt_say_margin(out, finding), neck);
 }
 
 static const tt_origin *default_of(const tt_piece *piece, const char *key)
@@ -75,18 +82,27 @@ static void decided_by(const tt_assessment *a, tt_report *out)
     const char *key = a->decided_by_default;
     if (!key) return;
     const tt_origin *origin = default_of(a->piece, key);
-    const char *value =
-        origin && origin->written ? tt_report_text(out, ", %s", origin->written) : "";
+    const char *written = origin ? origin->written : NULL;
+    const bool rule = written && strncmp(written, "by ", 3) == 0; /* "by the inspection" */
+    const char *taken =
+        written ? tt_report_text(out, ", taken %s%s", rule ? "" : "as ", written) : "";
     tt_report_run(out, false,
-                  tt_report_text(out,
-                                 " A default decides this: %s%s. Nobody gave that value; "
-                                 "give it, and the judgement is about this piece.",
-                                 key, value));
+                  tt_report_text(out, " It rests on a value that nobody gave: %s%s.", key, taken));
 }
+
+static bool windless(const tt_site *site)
+{
+    return !site->indoors && !site->wind.given && !site->wind.ruled_out;
+}
+
+static const char without_wind[] = "Only its weight and its own loads were checked: no wind was "
+                                   "given, and it stands outdoors.";
 
 void tt_compose_verdict(const tt_assessment *a, tt_report *out)
 {
+    const bool short_of = a->verdict == TT_FALLS_SHORT, calm = windless(&a->piece->site);
     tt_report_paragraph(out);
+    if (calm && !short_of) tt_report_run(out, false, tt_report_text(out, "%s ", without_wind));
     tt_report_run(out, false, opening(a, out));
     if (a->governing != TT_NONE) {
         const tt_finding *finding = &a->findings.list.at[a->governing];
@@ -95,8 +111,12 @@ void tt_compose_verdict(const tt_assessment *a, tt_report *out)
         tt_report_run(out, false, figure(a, finding, out));
     }
     decided_by(a, out);
-    if (a->verdict == TT_FALLS_SHORT && needed(a) > 0) {
+    if (short_of && needed(a) > 0)
         tt_report_run(out, false,
                       tt_report_text(out, " Besides, %s checked.", things_not_checked(a, out)));
-    }
+    if (calm && short_of) tt_report_run(out, false, tt_report_text(out, " %s", without_wind));
+    if (a->piece->method == ASD)
+        tt_report_run(out, false,
+                      " The file asks for asd: this version does not compute it, and the steel was "
+                      "judged by lrfd.");
 }

@@ -26,6 +26,28 @@ const char *tt_say(tt_report *out, double value, const char *unit, tt_unit_syste
     return text;
 }
 
+const char *tt_say_beside(tt_report *out, double value, double largest, const char *unit,
+                          tt_unit_system system)
+{
+    const tt_kind kind = kind_of(unit);
+    if (kind == TT_Q_COUNT || !isfinite(value) || !isfinite(largest))
+        return tt_say(out, value, unit, system);
+    tt_text words = {0}, one = {0};
+    tt_quantity_write(&words, largest, kind, system, DIGITS);
+    const char *blank = strchr(tt_text_of(&words), ' ');
+    const char *name = blank ? tt_report_text(out, "%s", blank + 1) : "";
+    tt_text_format(&one, "1 %s", name);
+    const double factor = *name ? tt_quantity_read(tt_text_of(&one), kind, 0.0).value : 1.0;
+    if (words.failed) out->failed = true;
+    tt_text_clear(&words);
+    tt_quantity_write(&words, factor > 0.0 ? value / factor : value, TT_Q_PURE, system, DIGITS);
+    if (words.failed || one.failed) out->failed = true;
+    const char *text = tt_report_text(out, "%s%s%s", tt_text_of(&words), *name ? " " : "", name);
+    tt_text_clear(&words);
+    tt_text_clear(&one);
+    return text;
+}
+
 static const char *quantity(tt_report *out, double value, tt_kind kind, tt_unit_system system,
                             int digits, bool *same)
 {
@@ -82,6 +104,17 @@ const char *tt_say_tied(tt_report *out, const char *text)
     return tied ? tied : "";
 }
 
+const char *tt_say_wind_in(tt_report *out, const char *together)
+{
+    static const char wind[] = "wind ";
+    enum { LENGTH = sizeof wind - 1 };
+    const char *at = together ? strstr(together, wind) : NULL;
+    while (at && !digit(at[LENGTH])) at = strstr(at + LENGTH, wind);
+    if (!at) return NULL;
+    const int digits = (int)strspn(at + LENGTH, "0123456789");
+    return tt_report_text(out, "wind" TT_TIE "%.*s", digits, at + LENGTH);
+}
+
 static const char *title_of(const char *name)
 {
     for (size_t i = 0; i < tt_checks_count(); i++) {
@@ -119,8 +152,29 @@ static bool agrees(double percent, const tt_finding *finding, double allowed)
     return finding->holds ? percent <= limit + 1e-9 : percent > limit + 1e-9;
 }
 
+bool tt_margin_of_neck(const tt_assessment *a, const tt_finding *finding)
+{
+    if (!finding->has_use || strcmp(finding->check, "strength.bronze") != 0) return false;
+    return (finding->margin + 1.0) * finding->use < a->piece->limits.use.is * (1.0 - 1e-9);
+}
+
+bool tt_never_fits(const tt_finding *finding)
+{
+    return strcmp(finding->check, "fit") == 0 && finding->has_use && !finding->holds;
+}
+
+const char *tt_say_misfit(tt_report *out, const tt_assessment *a, const tt_finding *finding)
+{
+    const tt_unit_system units = a->piece->report;
+    const double more = fmax(finding->demand, finding->resistance);
+    return tt_report_text(out, "needs %s, has %s",
+                          tt_say_beside(out, finding->demand, more, finding->unit, units),
+                          tt_say_beside(out, finding->resistance, more, finding->unit, units));
+}
+
 const char *tt_say_use(tt_report *out, const tt_finding *finding, double allowed)
 {
+    enum { MOST = 1000 };
     if (!finding->has_use) return "none";
     out->not_finite |= !isfinite(finding->use);
     int decimals = 0;
@@ -130,8 +184,10 @@ const char *tt_say_use(tt_report *out, const tt_finding *finding, double allowed
     double percent = up(finding->use, decimals);
     if (!finding->holds && !agrees(percent, finding, allowed))
         percent = floor(allowed * 100.0) + 1.0;
-    if (allowed == 1.0) return tt_report_text(out, "%.*f %%", decimals, percent);
-    return tt_report_text(out, "%.*f %% of %g %% allowed", decimals, percent, allowed * 100.0);
+    const char *use =
+        percent > MOST ? "over 1000 %" : tt_report_text(out, "%.*f %%", decimals, percent);
+    if (allowed == 1.0) return use;
+    return tt_report_text(out, "%s of %g %% allowed", use, allowed * 100.0);
 }
 
 const char *tt_say_margin(tt_report *out, const tt_finding *finding)

@@ -110,7 +110,7 @@ static void forms(tt_text *out, const tt_key *key, unsigned are, bool links)
                {TT_FORM_PAIR, NULL, a_pair},
                {TT_FORM_TRIPLE, NULL, a_triple},
                {TT_FORM_CORNERS, NULL, corners},
-               {TT_FORM_NAMES, "two places in brackets", NULL},
+               {TT_FORM_NAMES, "two names in brackets", NULL},
                {TT_FORM_ROWS, "rows", NULL},
                {TT_FORM_FACTORS, "names of loads, a number behind each", NULL},
                {TT_FORM_ANY, "as in the example", NULL}};
@@ -172,10 +172,11 @@ const char *tt_map_note(const tt_map *of)
                           "wall and `surface` do not touch them, and under a `scale` they are "
                           "refused."},
         {&tt_member_map, "One of `tube`, `bar`, `box`, `flat`, `pipe`, with `offset` and `through` "
-                         "where they are wanted; or `none`; or `choose`: left to `size`, judged "
-                         "without."},
-        {&tt_armature_map, "Or `choose`: what says nothing of its armature is left to `size`. Left "
-                           "out, `loss` and `wall_factor` follow from grade, site and basis."},
+                         "where they are wanted; or `none`; or `choose`: judged without one, for "
+                         "choosing the armature is not in this version."},
+        {&tt_armature_map, "Or `choose`: what says nothing of its armature is judged without one, "
+                           "for choosing the armature is not in this version. Left out, `loss` and "
+                           "`wall_factor` follow from grade, site and basis."},
         {&tt_drag_map, "Or `none`: no wind on it."},
         {&tt_lump_map, "It needs a `mass` or a `skin`. Left out, `drag` is that of a body of "
                        "unknown shape in the basis."},

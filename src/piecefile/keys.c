@@ -92,7 +92,8 @@ static const tt_key root[] = {
      .doc = "one's own loads together",
      .example = "combinations: [{name: E1, level: strength, sum: {weight: 1.2, wind 90: 0.5}}]"},
     {"rack", TT_KEY_LIST, .read = tt_read_later, .map = &tt_rack_map,
-     .doc = "tubes and bars that lie ready",
+     .doc = "tubes and bars that lie ready; choosing the armature is not in this version: kept, "
+            "not used",
      .example = "rack: [{tube: [48.3 mm, 5 mm], grade: \"1.4404\", length: 6 m}]"},
     {"seams", TT_KEY_LIST, .read = tt_read_later, .map = &tt_seam_map, .doc = "seams of the bronze",
      .example = "seams: [{at: ankle, bronze: full}]"},
@@ -128,9 +129,9 @@ const tt_map tt_units_map = {"units", COUNTED(units), NULL};
 
 static const tt_key scale[] = {
     {"measured", TT_KEY_NUMBER, offsetof(tt_vec3, x), A_LENGTH, SIZE, .required = true,
-     .doc = "a size as measured", .example = "measured: 600 mm"},
+     .doc = "a size as measured on the maquette", .example = "measured: 600 mm"},
     {"wanted", TT_KEY_NUMBER, offsetof(tt_vec3, y), A_LENGTH, SIZE, .required = true,
-     .doc = "the same, full size", .example = "wanted: 2.1 m"},
+     .doc = "the same at full size", .example = "wanted: 2.1 m"},
 };
 const tt_map tt_scale_map = {"scale", COUNTED(scale), NULL};
 const tt_key tt_set_scale = {
@@ -189,7 +190,9 @@ static const tt_map metal_map = {"bronze", COUNTED(metal), NULL};
 static const tt_key bronze[] = {
     {"inspection", TT_KEY_WORD, offsetof(tt_bronze_draft, inspection), .words = inspections,
      .otherwise = "looked at", .why = "no inspection was named",
-     .doc = "how the castings are inspected", .example = "inspection: looked at"},
+     .doc = "how the castings are inspected; at a neck that the bronze carries alone it decides the "
+            "casting quality from half use on",
+     .example = "inspection: looked at"},
 };
 const tt_map tt_bronze_map = {"bronze", COUNTED(bronze), &metal_map};
 
@@ -202,7 +205,8 @@ static const tt_key armature[] = {
      .doc = "wall lost to rust, from the outside", .example = "loss: 1 mm"},
     {"wall_factor", TT_KEY_GIVEN, offsetof(tt_reader, wall_factor), TT_Q_PURE, 0.5, 1,
      .doc = "least wall of a tube over its nominal wall", .example = "wall_factor: 1.0"},
-    {"form", TT_KEY_WORD, offsetof(tt_reader, form), .words = forms, .doc = "what `size` looks for",
+    {"form", TT_KEY_WORD, offsetof(tt_reader, form), .words = forms,
+     .doc = "what shall be chosen; choosing the armature is not in this version: kept, not used",
      .example = "form: tube"},
     {"sealed", TT_KEY_FLAG, offsetof(tt_reader, sealed), .doc = "it is closed against water",
      .example = "sealed: no"},
@@ -229,7 +233,8 @@ static const tt_key shape[] = {
     {"faces", TT_KEY_OWN, offsetof(tt_said, faces), .read = tt_read_faces, FACING,
      .doc = "where its front is", .example = "faces: +x"},
     {"armature", TT_KEY_OWN, offsetof(tt_said, armature), .read = tt_read_armature,
-     .words = members, .map = &tt_member_map, .doc = "steel inside, or none, or choose",
+     .words = members, .map = &tt_member_map,
+     .doc = "steel inside, or none, or choose: choosing the armature is not in this version",
      .example = "armature: {tube: [33.7 mm, 4 mm]}"},
     {"wind", TT_KEY_OWN, offsetof(tt_said, wind), .read = tt_read_segment_wind, .words = nones,
      .map = &tt_drag_map, .doc = "own drag, or none",

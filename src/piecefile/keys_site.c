@@ -32,7 +32,9 @@ static const tt_key lump[] = {
     {"mass", TT_KEY_SPREAD, offsetof(tt_lump, mass), TT_Q_MASS, 0, HEAVIEST, .doc = "its mass",
      .example = "mass: 3.5 kg"},
     {"skin", TT_KEY_OWN, 0, TT_Q_AREA, 0, 1e4, .power = 2,
-     .doc = "bronze of bronze.wall over this area, in place of a mass", .example = "skin: 0.4 m2"},
+     .doc = "bronze of bronze/wall over this area, in place of a mass; surface and extra are not "
+            "added",
+     .example = "skin: 0.4 m2"},
     {"offset", TT_KEY_TRIPLE, offsetof(tt_lump, offset), A_LENGTH, ROOM, .power = 1,
      .doc = "its centre from the place, global axes", .example = "offset: [0, 60 mm, -40 mm]"},
     {"wind_area", TT_KEY_NUMBER, offsetof(tt_lump, wind_area), TT_Q_AREA, 0, 1e4, .power = 2,
@@ -92,7 +94,8 @@ static const tt_key stand[] = {
     {"at", TT_KEY_PLACE, offsetof(tt_stand, at), .required = true, .doc = "the place that is held",
      .example = "at: toe"},
     {"held", TT_KEY_OWN, .required = true, .read = tt_read_held, .words = helds, .map = &held_map,
-     .doc = "what holds it: fixed | pinned | rests, or direction by direction",
+     .doc = "what holds it: fixed (neither moves nor turns: welded to an anchored plate) | pinned "
+            "(does not move, turns freely) | rests (only presses), or direction by direction",
      .example = "held: fixed"},
     {"sole", TT_KEY_OWN, A_LENGTH, ROOM, .power = 1, .form = TT_FORM_CORNERS,
      .doc = "outline of what stands on the ground, from the place",
@@ -170,12 +173,17 @@ const tt_map tt_hill_map = {"a hill", COUNTED(hill), NULL};
 
 static const tt_key wind[] = {
     {"basic_speed", TT_KEY_GIVEN, WIND(basic_speed), TT_Q_SPEED, 1, 150, .required = true,
-     .doc = "eu vb,0: 10 min mean once in 50 years; us V: 3 s gust, strength level",
+     .doc = "eu vb,0: 10 min mean once in 50 years; us V: 3 s gust, strength level; from the wind "
+            "map of the national annex or the local code: the local building office knows it",
      .example = "basic_speed: 24 m/s"},
     {"terrain", TT_KEY_WORD, WIND(exposure), .required = true, .basis = TT_EU, .words = terrains,
-     .doc = "terrain category", .example = "terrain: II"},
+     .doc = "terrain category: 0 open sea or its coast, I lakes and flat land without obstacles, II "
+            "low growth and single obstacles at least 20 of their heights apart, III villages, "
+            "suburbs, woods, IV towns with buildings over 15 m (EN 1991-1-4 Table 4.1, from "
+            "memory)", .example = "terrain: II"},
     {"exposure", TT_KEY_WORD, WIND(exposure), .required = true, .basis = TT_US, .words = exposures,
-     .doc = "exposure category", .example = "exposure: C"},
+     .doc = "exposure category: B towns, suburbs, woods; C open country with scattered obstacles "
+            "under 30 ft; D flat open land or water upwind (ASCE 7 26.7, from memory)", .example = "exposure: C"},
     {"orography", TT_KEY_GIVEN, WIND(orography), TT_Q_PURE, 1, 5, .otherwise = "1.0",
      .why = "is the piece on a hill, a roof, a quay or between towers?",
      .doc = "eu co, us Kzt: 1 on flat ground", .example = "orography: 1.0"},

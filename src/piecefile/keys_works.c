@@ -49,7 +49,8 @@ static const tt_key seam[] = {
     {"at", TT_KEY_PLACE, IN(tt_seam_draft, seam.at), .doc = "the place of the seam",
      .example = "at: ankle"},
     {"between", TT_KEY_LATER, IN(tt_seam_draft, between), .form = TT_FORM_NAMES,
-     .doc = "the two segments, where more than two meet",
+     .doc = "beside `at`, which is needed too: the two segments that the seam joins, where more "
+            "than two meet at that place",
      .example = "between: [toe-hock, hock-body]"},
     {"bronze", TT_KEY_WORD, IN(tt_seam_draft, kind), .words = seam_words,
      .doc = "welded through, in part (with its efficiency), cast in one (none), or unknown",

@@ -54,11 +54,12 @@ tt_status tt_write_json(const tt_assessment *assessment, tt_sink *sink, void *us
     return finish_text(tt_record_json(assessment, &text), &text, sink, user);
 }
 
-tt_status tt_write_stock(const char *table, const char *name, const tt_data *data, tt_diags *diags,
-                         tt_sink *sink, void *user)
+tt_status tt_write_stock(const char *table, const char *name, const char *units,
+                         const tt_data *data, tt_diags *diags, tt_sink *sink, void *user)
 {
     tt_report report = {0};
-    return finish(tt_compose_stock(table, name, data, diags, &report), &report, NULL, sink, user);
+    return finish(tt_compose_stock(table, name, units, data, diags, &report), &report, NULL, sink,
+                  user);
 }
 
 tt_status tt_write_explain(const char *word, tt_diags *diags, tt_sink *sink, void *user)

@@ -43,17 +43,29 @@ static const char *unit_end(const char *at)
     return end;
 }
 
-/* So much of a word that is longer than a line, at least one character. */
+/* Behind these a word may be broken; what a line never begins with. */
+static const char joints[] = "-,;/", tails[] = ",;:.!?)";
+
+static bool is_one(const char *of, char c)
+{
+    return c && strchr(of, c);
+}
+
+/* So much of a word that is longer than a line, at least one character: up to a hyphen or a comma
+ * where there is one, and never so that the rest begins with a comma. */
 static const char *cut(const char *text, size_t width)
 {
-    const char *good = text;
+    const char *good = text, *joint = text;
     for (const char *at = text; *at && !blank(*at); at++) {
         const bool inside = ((unsigned char)at[1] & 0xC0u) == 0x80u;
         if (inside) continue;
         if (tt_line_width(text, (size_t)(at + 1 - text)) > width && good > text) break;
+        const bool first = good == text;
+        if (is_one(tails, at[1]) && !first) continue;
         good = at + 1;
+        if (is_one(joints, *at)) joint = good;
     }
-    return good;
+    return joint > text ? joint : good;
 }
 
 /* What comes first on a line: a unit, else its first word, else a part of that. */
@@ -63,6 +75,16 @@ static const char *first_end(const char *text, size_t width)
     if (tt_line_width(text, (size_t)(unit - text)) <= width) return unit;
     if (tt_line_width(text, (size_t)(word - text)) <= width) return word;
     return cut(at, width);
+}
+
+size_t tt_line_longest(const char *text)
+{
+    size_t longest = 0;
+    for (const char *at = blanks_end(text); *at; at = blanks_end(word_end(at))) {
+        const size_t width = tt_line_width(at, (size_t)(word_end(at) - at));
+        if (width > longest) longest = width;
+    }
+    return longest;
 }
 
 size_t tt_line_fit(const char *text, size_t width, const char **next)

@@ -16,6 +16,9 @@ size_t tt_line_width(const char *text, size_t bytes);
  *  word behind it; a word that is longer than a line is broken. */
 size_t tt_line_fit(const char *text, size_t width, const char **next);
 
+/** The width of the longest stretch of a text that no line breaks unless it has to. */
+size_t tt_line_longest(const char *text);
+
 /** Writes bytes of a line: any blank or tie as one space, marks as escape sequences or not at all.
  */
 void tt_line_write(tt_text *out, const char *text, size_t bytes, const tt_text_style *style);

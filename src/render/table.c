@@ -22,24 +22,38 @@ static void natural_widths(const tt_block *table, size_t *width)
     }
 }
 
-/* Sum of all columns when no left one is wider than the cap. */
-static size_t total(const tt_block *table, const size_t *width, size_t cap)
+/* The longest of what no line may break: then none of it has to be cut. */
+static void longest_words(const tt_block *table, size_t *word)
+{
+    const size_t n = table->columns.n;
+    for (size_t c = 0; c < n; c++) word[c] = tt_line_longest(table->columns.at[c].title);
+    for (size_t i = 0; i < table->cells.n; i++) {
+        const size_t w = tt_line_longest(table->cells.at[i]);
+        if (w > word[i % n]) word[i % n] = w;
+    }
+}
+
+/* Of a column when no left one is wider than the cap, unless a word of it is (word may be NULL). */
+static size_t capped(const tt_block *table, const size_t *width, const size_t *word, size_t cap,
+                     size_t c)
+{
+    const size_t least = word && word[c] > cap ? word[c] : cap;
+    return table->columns.at[c].align == TT_LEFT && width[c] > least ? least : width[c];
+}
+
+static size_t total(const tt_block *table, const size_t *width, const size_t *word, size_t cap)
 {
     size_t sum = (table->columns.n - 1) * GAP;
-    for (size_t c = 0; c < table->columns.n; c++) {
-        const bool capped = table->columns.at[c].align == TT_LEFT && width[c] > cap;
-        sum += capped ? cap : width[c];
-    }
+    for (size_t c = 0; c < table->columns.n; c++) sum += capped(table, width, word, cap, c);
     return sum;
 }
 
-static void shrink(const tt_block *table, size_t *width, size_t most)
+static void shrink(const tt_block *table, size_t *width, const size_t *word, size_t most)
 {
+    if (total(table, width, word, LEAST) > most) word = NULL; /* words have to be cut */
     size_t cap = most;
-    while (cap > LEAST && total(table, width, cap) > most) cap--;
-    for (size_t c = 0; c < table->columns.n; c++) {
-        if (table->columns.at[c].align == TT_LEFT && width[c] > cap) width[c] = cap;
-    }
+    while (cap > LEAST && total(table, width, word, cap) > most) cap--;
+    for (size_t c = 0; c < table->columns.n; c++) width[c] = capped(table, width, word, cap, c);
 }
 
 static void trim(tt_text *out)
@@ -82,12 +96,13 @@ static void rule(tt_text *out, const tt_block *table, const size_t *width)
 void tt_table_write(tt_text *out, const tt_block *table, const tt_text_style *style)
 {
     const size_t n = table->columns.n;
-    size_t *width = tt_alloc(n, sizeof *width);
+    size_t *width = tt_alloc(n, sizeof *width), *word = tt_alloc(n, sizeof *word);
     const char **rest = tt_alloc(n, sizeof *rest);
-    if (!width || !rest) out->failed = true;
+    if (!width || !word || !rest) out->failed = true;
     if (!out->failed && n) {
         natural_widths(table, width);
-        shrink(table, width, style->width);
+        longest_words(table, word);
+        shrink(table, width, word, style->width);
         for (size_t c = 0; c < n; c++) rest[c] = table->columns.at[c].title;
         while (row_line(out, table, width, rest, style)) continue;
         rule(out, table, width);
@@ -97,5 +112,6 @@ void tt_table_write(tt_text *out, const tt_block *table, const tt_text_style *st
         }
     }
     tt_free(rest);
+    tt_free(word);
     tt_free(width);
 }

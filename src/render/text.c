@@ -84,6 +84,10 @@ static void block_write(tt_text *out, const tt_block *block, const tt_text_style
     case TT_BLOCK_CAUTIONS:
         items(out, block, style);
         break;
+    case TT_BLOCK_LINES:
+        for (size_t i = 0; i < block->cells.n; i++)
+            tt_text_format(out, "    %s\n", block->cells.at[i]);
+        break;
     case TT_BLOCK_STEPS:
         for (size_t i = 0; i < block->steps; i++) step(out, &block->step[i], style);
         break;

@@ -31,6 +31,7 @@ typedef enum {
     TT_BLOCK_PARAGRAPH, /* runs */
     TT_BLOCK_TABLE,     /* columns, cells */
     TT_BLOCK_LIST,      /* cells, one an item */
+    TT_BLOCK_LINES,     /* cells, one a line as it stands, never broken */
     TT_BLOCK_CAUTIONS,  /* cells likewise; every renderer must write them */
     TT_BLOCK_STEPS      /* steps */
 } tt_block_kind;

@@ -2,6 +2,7 @@
  * says, faults and cures of diagnostics are told and not told by the reader, and an unknown word
  * gets the nearest. */
 #include "base/text.h"
+#include "catalogue/catalogue.h"
 #include "compose/explain.h"
 #include "piecefile/keys.h"
 #include "tiptoe/manual.h"
@@ -136,6 +137,110 @@ static void words_and_checks_are_explained(void **state)
     SAYS("strength.bronze", "von Mises", "Source: assumption of this program (common practice)");
     SAYS("strength of the armature", "strength.armature, a check");
     SAYS("stability", "no check of this version computes it");
+}
+
+/* What newcomers asked for and did not find. */
+static void words_that_were_asked_for_are_known(void **state)
+{
+    (void)state;
+    static const char *const asked[] = {
+        "fixed",          "pinned",       "aslant",    "EQU",     "6.10",
+        "6.10 sup",       "heavy weight", "heavy",     "light",   "centre of mass",
+        "wind 270",       "weigh",        "data",      "--data",  "metal",
+        "figure",         "tube",         "size",      "quality", "crane",
+        "lift",           "local",        "axes",      "asd",     "lrfd",
+        "armature alone", "together",     "stainless", "rack",    "YIELD"};
+    tt_text out = {0};
+    for (size_t i = 0; i < sizeof asked / sizeof *asked; i++) {
+        explained(asked[i], TT_OK, &out);
+        if (out.n < 150) fail_msg("little is said of %s: %s", asked[i], tt_text_of(&out));
+    }
+    explained("wind east", TT_E_INPUT, &out);
+    tt_text_clear(&out);
+    SAYS("held", "fixed (neither moves nor turns", "pinned (does not move, turns freely)");
+    SAYS("terrain", "0 open sea", "III villages", "IV towns");
+    SAYS("exposure", "B towns", "C open country", "D flat open land");
+    SAYS("basic_speed", "national annex", "local building office");
+    SAYS("strength", "strength.armature", "strength.bronze");
+    SAYS("skin", "surface and extra are not added");
+    SAYS("seams/*/between", "beside `at`, which is needed too", "two names in brackets");
+    SAYS("margin", "from half use on");
+    SAYS("inspection", "from half use on");
+}
+
+static void what_is_not_in_this_version_is_no_verb(void **state)
+{
+    (void)state;
+    tt_text out = {0};
+    SAYS("rack", "choosing the armature is not in this version: kept, not used");
+    SAYS("armature/form", "choosing the armature is not in this version");
+    SAYS("size", "not in this version");
+    static const char *const asked[] = {"rack", "armature", "form"};
+    for (size_t i = 0; i < sizeof asked / sizeof *asked; i++) {
+        explained(asked[i], TT_OK, &out);
+        has(asked[i], "choosing the armature is not in this version", &out);
+        assert_null(strstr(out.at, "left to `size`"));
+    }
+    tt_text_clear(&out);
+}
+
+/* The maquette's own size is no full size. */
+static void the_sizes_that_make_the_scale_do_not_follow_it(void **state)
+{
+    (void)state;
+    static const char *const sizes[] = {"scale/measured", "scale/wanted"};
+    tt_text out = {0};
+    for (size_t i = 0; i < sizeof sizes / sizeof *sizes; i++) {
+        explained(sizes[i], TT_OK, &out);
+        has(sizes[i], "`wanted` over `measured`", &out);
+        assert_null(strstr(out.at, "leaves it as written"));
+    }
+    tt_text_clear(&out);
+}
+
+/* The lines of what `explain data` shows that stand in by four: its example. */
+static void example_of(const char *said, tt_text *to)
+{
+    for (const char *at = said; at && *at; at = strchr(at, '\n') ? strchr(at, '\n') + 1 : NULL)
+        if (strncmp(at, "    ", 4) == 0)
+            tt_text_format(to, "%.*s\n", (int)strcspn(at + 4, "\n"), at + 4);
+}
+
+static void the_example_of_a_data_table_is_read(void **state)
+{
+    (void)state;
+    tt_text said = {0}, table = {0};
+    tt_data *data = NULL;
+    tt_diags *diags = tt_diags_new(0);
+    assert_non_null(diags);
+    assert_int_equal(tt_write_explain("data", diags, gather, &said), TT_OK);
+    example_of(tt_text_of(&said), &table);
+    if (tt_data_read("own.csv", tt_text_of(&table), table.n, diags, &data) != TT_OK)
+        fail_msg("%s", tt_diags_at(diags, 0)->text);
+    assert_int_equal(tt_diags_count(diags), 0);
+    assert_int_equal(data->metals.n, 1);
+    assert_int_equal(data->stock.n, 2);
+    assert_near(data->metals.at[0].fact[TT_P_YIELD].value, 131e6, 1.0);
+    assert_near(data->stock.at[1].wall, 0.003, 1e-9);
+    tt_data_free(data);
+    tt_diags_free(diags);
+    tt_text_clear(&said);
+    tt_text_clear(&table);
+}
+
+static void kinds_and_properties_that_it_tells_are_all(void **state)
+{
+    (void)state;
+    static const char *const properties[] = {
+#define TT_PROPERTY(id, words, unit, least, most) #id " " words " ",
+#include "catalogue/properties.def"
+#undef TT_PROPERTY
+        NULL};
+    says("data", properties);
+    SAYS("data", "`metal,name,title,what the yield is,cast | steel,stainless: yes | no`",
+         "`figure,property,value,unit,document,edition,place,mark`",
+         "`rod,name,series,diameter,pitch,unit,stress area,its unit,document,edition,place,mark`",
+         "`read`", "`from memory`", "`common practice`");
 }
 
 static void an_unknown_word_gets_the_nearest(void **state)
@@ -277,6 +382,11 @@ int main(void)
         cmocka_unit_test(a_key_says_what_its_row_says),
         cmocka_unit_test(keys_are_found_by_the_end_of_their_path),
         cmocka_unit_test(words_and_checks_are_explained),
+        cmocka_unit_test(words_that_were_asked_for_are_known),
+        cmocka_unit_test(what_is_not_in_this_version_is_no_verb),
+        cmocka_unit_test(the_sizes_that_make_the_scale_do_not_follow_it),
+        cmocka_unit_test(the_example_of_a_data_table_is_read),
+        cmocka_unit_test(kinds_and_properties_that_it_tells_are_all),
         cmocka_unit_test(an_unknown_word_gets_the_nearest),
         cmocka_unit_test(alone_it_lists_all),
         cmocka_unit_test(faults_are_told_and_cures_are_not),

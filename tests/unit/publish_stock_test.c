@@ -15,14 +15,20 @@ static int gather(void *user, const char *bytes, size_t n)
     return 0;
 }
 
-static const char *stock_of(const tt_data *own, const char *table, const char *name, tt_text *out)
+static const char *stock_in(const char *units, const tt_data *own, const char *table,
+                            const char *name, tt_text *out)
 {
     tt_diags *diags = tt_diags_new(0);
     assert_non_null(diags);
     tt_text_clear(out);
-    assert_int_equal(tt_write_stock(table, name, own, diags, gather, out), TT_OK);
+    assert_int_equal(tt_write_stock(table, name, units, own, diags, gather, out), TT_OK);
     tt_diags_free(diags);
     return tt_text_of(out);
+}
+
+static const char *stock_of(const tt_data *own, const char *table, const char *name, tt_text *out)
+{
+    return stock_in(NULL, own, table, name, out);
 }
 
 static const char *stock(const char *table, const char *name, tt_text *out)
@@ -115,11 +121,12 @@ static void unknown_names_get_the_nearest(void **state)
         {"1.4404", NULL, "write tiptoe stock steels \"1.4404\""},
         {"M16", NULL, "write tiptoe stock rods \"M16\""},
         {"pipes", "1 1/2 sch 41", "1 1/2 sch 40"},
+        {"flats", "2 x 1/2", "did you mean \"2 x 1/2 in\"?"},
         {"tubes", "no such tube", "tiptoe stock tubes lists them"}};
     for (size_t i = 0; i < sizeof asked / sizeof *asked; i++) {
         tt_text out = {0};
         tt_diags *diags = tt_diags_new(0);
-        assert_int_equal(tt_write_stock(asked[i][0], asked[i][1], NULL, diags, gather, &out),
+        assert_int_equal(tt_write_stock(asked[i][0], asked[i][1], NULL, NULL, diags, gather, &out),
                          TT_E_INPUT);
         assert_int_equal(out.n, 0);
         assert_int_equal(tt_diags_errors(diags), 1);
@@ -157,6 +164,57 @@ static void rows_as_a_fabricator_asks(void **state)
     }
 }
 
+/* 48.3 mm and 3.68 mm over 25.4; 5.352 cm3 over 16.387; 124 MPa over 6.895 are 18 ksi. */
+static void lists_in_inches(void **state)
+{
+    (void)state;
+    tt_text out = {0};
+    const char *text = stock_in("in", NULL, "pipes", NULL, &out);
+    assert_non_null(strstr(text, "section modulus"));
+    assert_non_null(strstr(text, "mass per foot"));
+    assert_null(strstr(text, " mm"));
+    const char *row = strstr(text, "\n1 1/2 sch 40 ");
+    assert_non_null(row);
+    char line[200];
+    snprintf(line, sizeof line, "%.*s", (int)strcspn(row + 1, "\n"), row + 1);
+    static const char *const figures[] = {" 1.902 in", " 0.1449 in", " 0.3266 in3"};
+    for (size_t i = 0; i < 3; i++)
+        if (!strstr(line, figures[i])) fail_msg("%s lacks %s", line, figures[i]);
+    for (size_t t = 4; t < TABLES - 1; t++) {
+        text = stock_in("in", NULL, tables[t], NULL, &out);
+        assert_non_null(strstr(text, " in3"));
+        assert_non_null(strstr(text, " lb/ft"));
+    }
+    assert_non_null(strstr(stock_in("in", NULL, "rods", NULL, &out), " in2"));
+    assert_non_null(strstr(stock_in("in", NULL, "alloys", NULL, &out), "18.0 ksi"));
+    assert_null(strstr(stock_in("mm", NULL, "alloys", NULL, &out), "ksi"));
+    tt_diags *diags = tt_diags_new(0);
+    assert_int_equal(tt_write_stock("pipes", NULL, "cm", NULL, diags, gather, &out), TT_E_INPUT);
+    assert_int_equal(tt_diags_errors(diags), 1);
+    tt_diags_free(diags);
+    tt_text_clear(&out);
+}
+
+/* A size alone lists all there is of it, and nothing else. */
+static void a_size_lists_its_rows(void **state)
+{
+    (void)state;
+    static const char *const sizes[] = {"1 1/4", "1-1/4"};
+    for (size_t i = 0; i < 2; i++) {
+        tt_text out = {0};
+        const char *text = stock("pipes", sizes[i], &out);
+        assert_non_null(strstr(text, "\n1 1/4 sch 40"));
+        assert_non_null(strstr(text, "\n1 1/4 sch 80"));
+        assert_null(strstr(text, "\n1 1/2 sch"));
+        assert_null(strstr(text, "\n1 sch"));
+        tt_text_clear(&out);
+    }
+    tt_text out = {0};
+    assert_non_null(strstr(stock("steels", "316l", &out), "tiptoe stock: steels 316L"));
+    assert_non_null(strstr(stock("alloys", "c87300", &out), "tiptoe stock: alloys C87300"));
+    tt_text_clear(&out);
+}
+
 static void own_rows_are_marked(void **state)
 {
     (void)state;
@@ -192,6 +250,8 @@ int main(void)
                                        cmocka_unit_test(a_row_whole),
                                        cmocka_unit_test(unknown_names_get_the_nearest),
                                        cmocka_unit_test(rows_as_a_fabricator_asks),
+                                       cmocka_unit_test(lists_in_inches),
+                                       cmocka_unit_test(a_size_lists_its_rows),
                                        cmocka_unit_test(own_rows_are_marked)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

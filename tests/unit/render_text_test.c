@@ -82,6 +82,36 @@ static void long_words_keep_to_the_width(void **state)
     tt_text_clear(&out);
 }
 
+/* No line begins with a comma, a word is cut behind a hyphen where it has one, and a narrow column
+ * keeps its words whole while another has room to give. */
+static void lines_break_where_words_do(void **state)
+{
+    (void)state;
+    static const tt_column columns[] = {
+        {"where", TT_LEFT}, {"what", TT_LEFT}, {"loads together", TT_LEFT}};
+    static const char *const cells[] = {"elbow-underside, the other", "strength of the armature",
+                                        "one two three four five six seven eight nine ten"};
+    tt_report report = {0};
+    tt_text out = {0};
+    tt_report_say(&report, "shoulder, the other");
+    assert_string_equal(written(&report, 8, false, &out), "shoulde\nr, the\nother\n");
+    tt_report_clear(&report);
+    tt_report_say(&report, "elbow-underside");
+    assert_string_equal(written(&report, 10, false, &out), "elbow-\nunderside\n");
+    tt_report_clear(&report);
+    tt_report_table(&report, columns, 3);
+    tt_report_row(&report, cells);
+    /* 16 for "elbow-underside,", twice 12 for the rest, twice 2 between: 44 */
+    for (size_t width = 44; width < 90; width++) {
+        const char *text = written(&report, width, false, &out);
+        assert_non_null(strstr(text, "elbow-underside,"));
+        assert_null(strstr(text, "\n,"));
+        assert_true(widest(text) <= width);
+    }
+    tt_report_clear(&report);
+    tt_text_clear(&out);
+}
+
 static void bold_only_when_asked(void **state)
 {
     (void)state;
@@ -216,6 +246,7 @@ int main(void)
     const struct CMUnitTest tests[] = {cmocka_unit_test(words_wrap_and_numbers_keep_their_unit),
                                        cmocka_unit_test(tied_words_stay_together),
                                        cmocka_unit_test(long_words_keep_to_the_width),
+                                       cmocka_unit_test(lines_break_where_words_do),
                                        cmocka_unit_test(bold_only_when_asked),
                                        cmocka_unit_test(columns_align_by_characters),
                                        cmocka_unit_test(a_wide_table_wraps_its_left_columns),
