@@ -15,7 +15,7 @@
 #define US_EDITIONS "7-16", "7-22"
 static const char *const editions[] = {EU_EDITIONS, US_EDITIONS, NULL};
 static const char *const reports[] = {"metric", "imperial", NULL};
-static const char *const lengths[] = {"mm", "cm", "m", "km", "in", "ft", NULL};
+static const char *const lengths[] = {"mm", "cm", "dm", "m", "km", "in", "ft", NULL};
 static const char *const bases[] = {"eu", "us", NULL};
 static const char *const axes[] = {"+x", "-x", "+y", "-y", "+z", "-z", NULL};
 static const char *const nones[] = {"none", NULL};
