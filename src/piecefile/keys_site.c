@@ -5,6 +5,7 @@
 #define ROOM .least = -TT_LONGEST, .most = TT_LONGEST
 #define A_LENGTH .dimension = TT_Q_LENGTH
 #define HEAVIEST 1e7  /* kg */
+#define FASTEST (250 * 0.44704) /* m/s: 250 mph; no map has a faster wind */
 #define STIFFEST 1e15 /* N/m, N.m/rad: no real thing is stiffer */
 
 static const char *const nones[] = {"none", NULL};
@@ -169,7 +170,7 @@ static const tt_key hill[] = {
 const tt_map tt_hill_map = {"a hill", COUNTED(hill), NULL};
 
 static const tt_key wind[] = {
-    {"basic_speed", TT_KEY_GIVEN, WIND(basic_speed), TT_Q_SPEED, 1, 150, .required = true,
+    {"basic_speed", TT_KEY_GIVEN, WIND(basic_speed), TT_Q_SPEED, 1, FASTEST, .required = true,
      .doc = "eu vb,0: 10 min mean once in 50 years; us V: 3 s gust, strength level",
      .example = "basic_speed: 24 m/s"},
     {"terrain", TT_KEY_WORD, WIND(exposure), .required = true, .basis = TT_EU, .words = terrains,

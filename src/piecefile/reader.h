@@ -217,6 +217,15 @@ void tt_tell_bound(tt_reader *reader, const tt_node *node, const tt_key *key, do
                    const char *words);
 void tt_tell_not_positive(tt_reader *reader, const tt_node *node, const tt_key *key);
 
+/* ---- bare.c: in whose units hints are written ------------------------------------------------ */
+
+tt_unit_system tt_reader_system(const tt_reader *reader);
+/** The key's example; in inches and pounds where the file is. */
+const char *tt_example(tt_reader *reader, const tt_key *key);
+/** What to write for a number without a unit: the units that the key reads it in. */
+void tt_hint_at_unit(tt_reader *reader, const tt_node *node, const tt_key *key, char *hint,
+                     size_t size);
+
 /* ---- values.c: scalars and quantities -------------------------------------------------------- */
 
 /** The value behind {is: V, because: …}, or the node itself; the reason in the trees' pool. */

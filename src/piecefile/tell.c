@@ -52,8 +52,8 @@ tt_place tt_keep_place(const tt_node *node)
 
 void tt_wrong_shape(tt_reader *reader, const tt_node *node, const tt_key *key)
 {
-    char hint[160];
-    snprintf(hint, sizeof hint, "write it like this: %s", key->example);
+    char hint[240];
+    snprintf(hint, sizeof hint, "write it like this: %s", tt_example(reader, key));
     tt_wrong(reader, TT_D_SHAPE, node, hint, "`%s` is not written in a form that is read here",
              key->name);
 }

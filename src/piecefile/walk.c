@@ -137,8 +137,8 @@ static void missing(tt_reader *reader, const tt_node *node, const tt_key *key, c
 {
     const tt_key_basis here = reader->us ? TT_US : TT_EU;
     if (!key->required || (key->basis != TT_ANY_BASIS && key->basis != here)) return;
-    char hint[160];
-    snprintf(hint, sizeof hint, "add, for example: %s", key->example);
+    char hint[240];
+    snprintf(hint, sizeof hint, "add, for example: %s", tt_example(reader, key));
     tt_wrong_key(reader, TT_D_KEY_MISSING, node, hint, "%s lacks `%s`", map->title, key->name);
 }
 
