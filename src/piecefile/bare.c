@@ -67,7 +67,10 @@ static readings meant(const tt_key *key, const char *number, tt_unit_system syst
 static void put_readings(tt_text *out, const readings *all, const readings *others)
 {
     for (size_t i = 0; i < all->n; i++)
-        tt_text_format(out, "%s%s", i == 0 ? "write " : i + 1 == all->n ? " or " : ", ",
+        tt_text_format(out, "%s%s",
+                       i == 0            ? "write "
+                       : i + 1 == all->n ? " or "
+                                         : ", ",
                        all->text[i]);
     if (all->n > 1) tt_text_put(out, ", whichever is meant");
     if (others->n && all->n)

@@ -52,8 +52,8 @@ static tt_place guilty(const tt_node *node, const tt_quantity *q)
     return place;
 }
 
-static void hint_at(tt_reader *reader, const tt_node *node, const tt_key *key,
-                    const tt_quantity *q, char hint[HINT])
+static void hint_at(tt_reader *reader, const tt_node *node, const tt_key *key, const tt_quantity *q,
+                    char hint[HINT])
 {
     const char *value = strstr(key->example, ": ");
     if (q->fault == TT_QUANTITY_NO_UNIT)
@@ -62,8 +62,7 @@ static void hint_at(tt_reader *reader, const tt_node *node, const tt_key *key,
              key->dimension == TT_Q_PURE)
         snprintf(hint, HINT, "a ratio is due, for example %s", value + 2);
     else
-        snprintf(hint, HINT, "%.*s; as in `%s`", (int)q->plain, q->hint,
-                 tt_example(reader, key));
+        snprintf(hint, HINT, "%.*s; as in `%s`", (int)q->plain, q->hint, tt_example(reader, key));
 }
 
 static void tell(tt_reader *reader, const tt_node *node, const tt_key *key, const char *more)

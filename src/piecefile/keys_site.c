@@ -4,9 +4,9 @@
 #define COUNTED(keys) (keys), sizeof(keys) / sizeof *(keys)
 #define ROOM .least = -TT_LONGEST, .most = TT_LONGEST
 #define A_LENGTH .dimension = TT_Q_LENGTH
-#define HEAVIEST 1e7  /* kg */
+#define HEAVIEST 1e7            /* kg */
 #define FASTEST (250 * 0.44704) /* m/s: 250 mph; no map has a faster wind */
-#define STIFFEST 1e15 /* N/m, N.m/rad: no real thing is stiffer */
+#define STIFFEST 1e15           /* N/m, N.m/rad: no real thing is stiffer */
 
 static const char *const nones[] = {"none", NULL};
 static const char *const yes_no[] = {"yes", "no", NULL};

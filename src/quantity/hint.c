@@ -108,8 +108,14 @@ static const char *compound(const char *word, tt_kind kind)
 /* Signs between and behind the words of a unit as people write them, and as they are read. */
 static const struct {
     const char *written, *read;
-} signs[] = {{"^", ""},          {"**", ""},         {"*", "."},        {"-", "."},
-             {"\xC2\xB2", "2"},  {"\xC2\xB3", "3"},  {"\xC2\xB7", "."}, {"\xE2\x8B\x85", "."},
+} signs[] = {{"^", ""},
+             {"**", ""},
+             {"*", "."},
+             {"-", "."},
+             {"\xC2\xB2", "2"},
+             {"\xC2\xB3", "3"},
+             {"\xC2\xB7", "."},
+             {"\xE2\x8B\x85", "."},
              {"\xE2\x81\xB4", "4"}};
 
 enum { SIGNS = sizeof signs / sizeof *signs };
