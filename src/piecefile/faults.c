@@ -110,7 +110,7 @@ static bool per_cent(const tt_node *node, const tt_key *key)
     if (key->dimension != TT_Q_PURE || node->kind != TT_SCALAR) return false;
     const tt_quantity q = tt_quantity_read(node->text, TT_Q_PURE, 0);
     return q.fault == TT_QUANTITY_OK && q.bare && q.value > key->most &&
-           q.value / 100 <= key->most && key->most <= 1.0;
+           q.value / 100 <= key->most && (key->share || key->most <= 1.0);
 }
 
 void tt_tell_bound(tt_reader *reader, const tt_node *node, const tt_key *key, double bound,

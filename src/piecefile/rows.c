@@ -27,10 +27,12 @@ static void put_entries(const tt_node *row, char words[WORDS])
                               row->child[i]->text ? row->child[i]->text : "...");
 }
 
+/* A bare number: "4 in" may be a name. */
 static bool begins_with_number(const tt_node *row)
 {
-    return is_row(row) && !row->child[0]->quoted &&
-           tt_quantity_read(row->child[0]->text, TT_Q_LENGTH, 1).fault == TT_QUANTITY_OK;
+    if (!is_row(row) || row->child[0]->quoted) return false;
+    const tt_quantity q = tt_quantity_read(row->child[0]->text, TT_Q_PURE, 0);
+    return q.fault == TT_QUANTITY_OK && q.bare;
 }
 
 /* Most of the rows that make a place of this limb say how thick it is there. */

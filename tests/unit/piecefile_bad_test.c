@@ -182,6 +182,7 @@ static void hints_of_files(void **state)
         {"through_another_limb", "`head` is no place of this limb", "write both as one limb",
          "move"},
         {"efficiency_as_per_cent", "efficiency", "did you mean 40 %?", "0.4"},
+        {"share_as_a_number", "not_in_wax", "did you mean 5 %?", "3."},
         {"part_hangs_on_nothing", "`tail` hangs on nothing",
          "begin `bird` with a place that exists, such as - [hip], or say joins: hip", "rigid"},
         {"row_of_seven", "1 to 6 entries", "[name, x, y, z, girth]", "armature"},
@@ -389,6 +390,32 @@ static void warnings_of_nominal_sizes(void **state)
     warns(TUBE("[1.66, 0.191]"), 0, 0);
 }
 
+#define LEANING(more)                                                                              \
+    LEG("    - [toe, 0, 0, 0, 60, 60]\n    - [hip, 0, 0, 620, 60, 40]\n", "faces: " more "\n")
+
+/* Upright it may look along x or y, and both that are proposed are let be; where something is
+ * wrong nothing is said of it. */
+static void faces_that_are_proposed(void **state)
+{
+    (void)state;
+    static const char text[] = LEANING("[1, 0, 2.5]"), wrong[] = LEANING("[1, 0, 2.5]\nhigth: 9");
+    tt_diags *diags = tt_diags_new(0);
+    tt_piece *piece = NULL;
+    assert_int_equal(tt_piece_read("f.yaml", text, strlen(text), NULL, diags, &piece), TT_OK);
+    assert_int_equal(tt_diags_count(diags), 1);
+    assert_string_equal(tt_diags_at(diags, 0)->hint, "say which way its deep, 40 mm at `hip`, "
+                                                     "looks: faces: +x, or faces: +y");
+    tt_diags_free(diags);
+    tt_piece_free(piece);
+    warns(LEANING("+x"), 0, 0);
+    warns(LEANING("+y"), 0, 0);
+    diags = tt_diags_new(0);
+    first_error(wrong, diags);
+    for (size_t i = 0; i < tt_diags_count(diags); i++)
+        assert_int_not_equal(tt_diags_at(diags, i)->number, 1409);
+    tt_diags_free(diags);
+}
+
 #define MAQUETTE(mass) LEG(PLAIN, "scale: 2\nlumps: [{name: fish, at: hip, mass: 2 kg},\n" mass)
 
 /* Is line 7 asked about? A row that lies askew for a comma may be warned of for its axes too. */
@@ -464,6 +491,7 @@ int main(void)
                                        cmocka_unit_test(warnings_of_rows),
                                        cmocka_unit_test(warnings_of_lumps),
                                        cmocka_unit_test(warnings_of_doubt),
+                                       cmocka_unit_test(faces_that_are_proposed),
                                        cmocka_unit_test(warnings_of_walls),
                                        cmocka_unit_test(warnings_of_metals),
                                        cmocka_unit_test(warnings_of_nominal_sizes),
