@@ -198,8 +198,8 @@ static bool swapped(const char *word, const char *candidate)
 {
     size_t i = 0;
     while (word[i] && word[i] == candidate[i]) i++;
-    return word[i] && word[i + 1] && word[i] == candidate[i + 1] && word[i + 1] == candidate[i] &&
-           strcmp(word + i + 2, candidate + i + 2) == 0;
+    return word[i] && word[i + 1] && candidate[i] && word[i] == candidate[i + 1] &&
+           word[i + 1] == candidate[i] && strcmp(word + i + 2, candidate + i + 2) == 0;
 }
 
 void tt_near_try(tt_near *near, const char *candidate)
