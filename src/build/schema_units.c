@@ -34,7 +34,9 @@ static void gather(families *all)
         if (i == all->n) all->at[all->n++].unit = row->unit;
         tt_text_format(&all->at[i].names, "%s%s", all->at[i].names.n ? "|" : "(", row->symbol);
     }
-    for (size_t i = 0; i < all->n; i++) tt_text_put(&all->at[i].names, ")");
+    const tt_unit mass = tt_kind_unit(TT_Q_MASS);
+    for (size_t i = 0; i < all->n; i++) /* g is gram where it comes to the kind that is due */
+        tt_text_put(&all->at[i].names, tt_unit_same(&all->at[i].unit, &mass) ? "|g)" : ")");
 }
 
 static bool comes_to(const factor *factors, size_t n, const tt_unit *due)

@@ -81,12 +81,19 @@ const tt_stock *tt_stock_at(const tt_data *own, size_t i);
  */
 const tt_metal *tt_metal_named(const tt_data *own, const char *name, tt_metal_kind kind);
 
+/** Names of the metals of this kind that the words tell of though they name none, the closest first
+ *  and at most `most`: the name in other letters, "cc480k"; a word of the title, "S31603",
+ *  "CuSn10"; every word in it, "silicon bronze". How many there are is returned. */
+size_t tt_metals_alike(const tt_data *own, const char *words, tt_metal_kind kind,
+                       const char **names, size_t most);
+
 /** The first row of a form ("pipe", "rod" ...) that the words name, however they are spelt:
  *  "1-1/2in SCH40", "m 16", "50x10". NULL: none. */
 const tt_stock *tt_stock_named(const tt_data *own, const char *form, const char *words);
 
 /** Do two spellings name the same size? Blanks, dashes, case and words such as "pipe" do not
- *  count; numbers by their value; of a pipe inch marks and "sch" do not count, std is 40, xs is 80.
+ *  count; numbers by their value; of a pipe inch marks and "sch" do not count, std is 40, xs and xh
+ *  are 80, xxh is xxs.
  */
 bool tt_same_size(const char *form, const char *a, const char *b);
 

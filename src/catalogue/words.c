@@ -84,7 +84,8 @@ static void settle(token *t, bool pipe)
 {
     if (strcmp(t->word, "inch") == 0) strcpy(t->word, "in");
     const bool standard = strcmp(t->word, "std") == 0;
-    if (!pipe || !(standard || strcmp(t->word, "xs") == 0)) return;
+    if (pipe && strcmp(t->word, "xxh") == 0) strcpy(t->word, "xxs");
+    if (!pipe || !(standard || strcmp(t->word, "xs") == 0 || strcmp(t->word, "xh") == 0)) return;
     t->number = true;
     t->value = standard ? 40.0 : 80.0;
 }
@@ -105,6 +106,8 @@ static token next(cursor *c)
 {
     for (;;) {
         token t = {0};
+        c->at += strspn(c->at, " -\"\t");
+        while (c->pipe && *c->at == '.' && !is_digit(c->at[1])) c->at++; /* "Sch. 80" */
         c->at += strspn(c->at, " -\"\t");
         t.end = *c->at == '\0';
         t.number = is_digit(*c->at) || (*c->at == '.' && is_digit(c->at[1]));

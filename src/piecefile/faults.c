@@ -6,7 +6,7 @@
 #include <stdio.h>
 #include <string.h>
 
-enum { WORD = 40, HINT = 320 };
+enum { HINT = 320 };
 
 static tt_number number_of(tt_quantity_fault fault)
 {
@@ -52,57 +52,17 @@ static tt_place guilty(const tt_node *node, const tt_quantity *q)
     return place;
 }
 
-static bool reads(const tt_key *key, const char *text)
-{
-    const tt_quantity q = tt_quantity_read(text, key->dimension, 0);
-    return q.fault == TT_QUANTITY_OK && q.value >= key->least && q.value <= key->most;
-}
-
-/* The number with a unit that makes a value of it which the key reads: that of the key's example,
- * or mm for a length; false when there is none. */
-static bool with_unit(const tt_key *key, const char *number, char text[2 * WORD])
-{
-    const char *at = key->example;
-    while (*at) {
-        char unit[WORD], one[WORD + 2];
-        const size_t n = strcspn(at, " ,]}");
-        snprintf(unit, sizeof unit, "%.*s", (int)(n < WORD ? n : WORD - 1), at);
-        snprintf(one, sizeof one, "1 %s", unit);
-        const bool known = n && tt_quantity_read(one, key->dimension, 0).fault == TT_QUANTITY_OK;
-        snprintf(text, 2 * WORD, "%.30s %s", number, unit);
-        if (known && reads(key, text)) return true;
-        at += n + (at[n] ? 1 : 0);
-    }
-    snprintf(text, 2 * WORD, "%.30s mm", number);
-    return key->dimension == TT_Q_LENGTH;
-}
-
-static void hint_at_unit(const tt_reader *reader, const tt_node *node, const tt_key *key,
-                         char hint[HINT])
-{
-    char text[2 * WORD];
-    const char *once = tt_tree_find(reader->root, "units")
-                           ? "`length: mm` in `units`"
-                           : "`units: mm` once at the top of the file";
-    if (!with_unit(key, node->text, text))
-        snprintf(hint, HINT, "write its unit, as in `%s`", key->example);
-    else if (key->dimension == TT_Q_LENGTH)
-        snprintf(hint, HINT, "write %s, or say %s", text, once);
-    else
-        snprintf(hint, HINT, "write %s; as in `%s`", text, key->example);
-}
-
-static void hint_at(const tt_reader *reader, const tt_node *node, const tt_key *key,
-                    const tt_quantity *q, char hint[HINT])
+static void hint_at(tt_reader *reader, const tt_node *node, const tt_key *key, const tt_quantity *q,
+                    char hint[HINT])
 {
     const char *value = strstr(key->example, ": ");
     if (q->fault == TT_QUANTITY_NO_UNIT)
-        hint_at_unit(reader, node, key, hint);
+        tt_hint_at_unit(reader, node, key, hint, HINT);
     else if (q->fault == TT_QUANTITY_WRONG && value && strchr(value, '/') &&
              key->dimension == TT_Q_PURE)
         snprintf(hint, HINT, "a ratio is due, for example %s", value + 2);
     else
-        snprintf(hint, HINT, "%.*s; as in `%s`", (int)q->plain, q->hint, key->example);
+        snprintf(hint, HINT, "%.*s; as in `%s`", (int)q->plain, q->hint, tt_example(reader, key));
 }
 
 static void tell(tt_reader *reader, const tt_node *node, const tt_key *key, const char *more)
@@ -144,21 +104,31 @@ void tt_tell_bare(tt_reader *reader)
     tell(reader, reader->bare.node, reader->bare.key, words);
 }
 
+/* Of a share written without its sign: `efficiency: 40` is 40 %. */
+static bool per_cent(const tt_node *node, const tt_key *key)
+{
+    if (key->dimension != TT_Q_PURE || node->kind != TT_SCALAR) return false;
+    const tt_quantity q = tt_quantity_read(node->text, TT_Q_PURE, 0);
+    return q.fault == TT_QUANTITY_OK && q.bare && q.value > key->most &&
+           q.value / 100 <= key->most && (key->share || key->most <= 1.0);
+}
+
 void tt_tell_bound(tt_reader *reader, const tt_node *node, const tt_key *key, double bound,
                    const char *words)
 {
     tt_text limit = {0};
-    char hint[160];
-    tt_quantity_write(&limit, bound, key->dimension, TT_METRIC, 4);
-    snprintf(hint, sizeof hint, "for example: %s", key->example);
+    char hint[200];
+    tt_quantity_write(&limit, bound, key->dimension, tt_reader_system(reader), 4);
+    snprintf(hint, sizeof hint, "for example: %s", tt_example(reader, key));
+    if (per_cent(node, key)) snprintf(hint, sizeof hint, "did you mean %.40s %%?", node->text);
     tt_wrong(reader, TT_D_RANGE, node, hint, "`%s` %s %s", key->name, words, tt_text_of(&limit));
     tt_text_clear(&limit);
 }
 
 void tt_tell_not_positive(tt_reader *reader, const tt_node *node, const tt_key *key)
 {
-    char hint[160];
-    snprintf(hint, sizeof hint, "for example: %s", key->example);
+    char hint[200];
+    snprintf(hint, sizeof hint, "for example: %s", tt_example(reader, key));
     tt_wrong(reader, TT_D_RANGE, node, hint, "`%s` is positive; `%.60s` is not", key->name,
              node->text);
 }

@@ -4,6 +4,7 @@
 
 #include <math.h>
 #include <stdio.h>
+#include <string.h>
 
 #define COUNTS_AS_OPEN 0.5 /* efficiency of a lengthwise seam: decision 6 of ours */
 
@@ -58,15 +59,42 @@ static size_t alloy(tt_reader *reader, const tt_draft *draft)
     return TT_NONE;
 }
 
+static void tell_closed(tt_reader *reader, const tt_node *node, const char *name, const char *end,
+                        const char *more)
+{
+    const char *unit = reader->unit_name;
+    const bool inches = unit && strcmp(unit, "in") == 0;
+    tt_tell(reader, TT_WARNING, TT_D_WALL_CLOSES, node, tt_key_place(node),
+            inches ? "a thinner wall, or solid: yes; bare lengths of this file are inches"
+                   : "a thinner wall, or solid: yes",
+            "the wall of `%.80s` fills the whole section%s%s", name, end, more);
+}
+
 static void closes(tt_reader *reader, const tt_draft *draft, tt_segment *segment)
 {
     const bool from = segment->wall.is >= tt_outline_closing_wall(&segment->outline);
     const bool to = segment->wall_to.is >= tt_outline_closing_wall(&segment->outline_to);
     if (!from && !to) return;
     segment->solid = from && to;
-    tt_tell(reader, TT_WARNING, TT_D_WALL_CLOSES, draft->node, tt_key_place(draft->node),
-            "a thinner wall, or solid: yes", "the wall of `%.80s` fills the whole section%s",
-            draft->name, from && to ? "" : " at one end");
+    const char *end = from && to ? "" : " at one end";
+    if (segment->wall.origin != reader->bronze.said.wall.origin) {
+        tell_closed(reader, draft->node, draft->name, end, "");
+        return;
+    }
+    if (reader->closed.n++ > 0) return;
+    reader->closed.node = draft->node;
+    reader->closed.name = draft->name;
+    reader->closed.end = end;
+}
+
+/* Of the wall of the bronze at large: once, at the first. */
+static void tell_all_closed(tt_reader *reader)
+{
+    const size_t more = reader->closed.n - 1;
+    char words[60] = "";
+    if (reader->closed.n == 0) return;
+    if (more) snprintf(words, sizeof words, "; so it does in %zu more", more);
+    tell_closed(reader, reader->closed.node, reader->closed.name, reader->closed.end, words);
 }
 
 static void wall(tt_reader *reader, const tt_draft *draft, tt_segment *segment)
@@ -179,6 +207,7 @@ void tt_finish_segments(tt_reader *reader)
         const tt_segment segment = finish(reader, &reader->drafts.at[i]);
         if (!tt_list_push(&reader->piece->segments, segment)) reader->no_memory = true;
     }
+    tell_all_closed(reader);
     const tt_node *head = tt_tree_find(reader->root, "bronze");
     if (reader->bronze.said.casting_quality.origin && head && !tt_tree_find(head, "inspection")) {
         bronze_default(reader, "inspection");

@@ -4,6 +4,7 @@
 #include "piecefile/reader.h"
 
 #include <math.h>
+#include <stdio.h>
 
 /* Sets of places that hang together: the leader of a set is its first place. */
 static size_t leader(size_t *of, size_t i)
@@ -39,7 +40,48 @@ static void mark_used(const tt_piece *piece, bool *used)
         if (piece->loads.at[i].at != TT_NONE) used[piece->loads.at[i].at] = true;
 }
 
-static void loose(tt_reader *reader, size_t *of, bool *held, const bool *used)
+/* The place of what is held that lies nearest to the part of the place; TT_NONE: none is held. */
+static size_t nearest_held(const tt_piece *piece, size_t *of, const bool *held, size_t part)
+{
+    size_t best = TT_NONE;
+    double least = INFINITY;
+    for (size_t i = 0; i < piece->points.n; i++) {
+        if (leader(of, i) != leader(of, part)) continue;
+        for (size_t k = 0; k < piece->points.n; k++) {
+            const double apart = tt_length(tt_sub(piece->points.at[i].at, piece->points.at[k].at));
+            if (!held[leader(of, k)] || !(apart < least)) continue;
+            least = apart;
+            best = k;
+        }
+    }
+    return best;
+}
+
+static const char *limb_of(const tt_piece *piece, size_t point)
+{
+    for (size_t i = 0; i < piece->segments.n; i++) {
+        const tt_segment *s = &piece->segments.at[i];
+        if ((s->from == point || s->to == point) && s->limb != TT_NONE)
+            return piece->limbs.at[s->limb].name;
+    }
+    return NULL;
+}
+
+static void tell_loose(tt_reader *reader, size_t *of, const bool *held, size_t point)
+{
+    const tt_piece *piece = reader->piece;
+    const size_t near = nearest_held(piece, of, held, point);
+    const char *limb = limb_of(piece, point);
+    char hint[240] = "join it by a limb that names a place of the rest, by `joins` or by `rigid`";
+    if (near != TT_NONE && limb)
+        snprintf(hint, sizeof hint,
+                 "begin `%.40s` with a place that exists, such as - [%.40s], or say joins: %.40s",
+                 limb, piece->points.at[near].name, piece->points.at[near].name);
+    tt_complain(reader->diags, TT_D_LOOSE, piece->points.at[point].place, hint,
+                "the part with `%.60s` hangs on nothing", piece->points.at[point].name);
+}
+
+static void loose(tt_reader *reader, size_t *of, bool *held, bool *used)
 {
     const tt_piece *piece = reader->piece;
     single(of, piece->points.n);
@@ -56,10 +98,9 @@ static void loose(tt_reader *reader, size_t *of, bool *held, const bool *used)
     for (size_t i = 0; i < piece->points.n; i++) {
         const size_t set = leader(of, i);
         if (!used[i] || held[set]) continue;
-        held[set] = true; /* told once */
-        tt_complain(reader->diags, TT_D_LOOSE, piece->points.at[i].place,
-                    "join it by a limb that names a place of the rest, by `joins` or by `rigid`",
-                    "the part with `%.60s` hangs on nothing", piece->points.at[i].name);
+        tell_loose(reader, of, held, i);
+        for (size_t k = i; k < piece->points.n; k++) /* told once */
+            if (leader(of, k) == set) used[k] = false;
     }
 }
 

@@ -21,7 +21,13 @@ static void read_unit(tt_reader *reader, const tt_node *node)
     }
     reader->unit = 1e-3; /* so that not every bare length is told as well */
     reader->unit_name = "mm";
-    tt_wrong(reader, TT_D_UNIT_UNKNOWN, node, "for example: units: mm",
+    char one[LENGTH_WORDS];
+    snprintf(one, sizeof one, "1 %.40s", name);
+    const tt_quantity q = tt_quantity_read(one, TT_Q_LENGTH, 0);
+    const bool told = strncmp(q.hint, "write ", 6) == 0 && tt_length_unit(q.hint + 6) > 0;
+    if (told) reader->unit = tt_length_unit(q.hint + 6);
+    tt_wrong(reader, TT_D_UNIT_UNKNOWN, node,
+             told ? q.hint : "for example: units: mm, or units: in",
              "`%.40s` is not a unit of length", name);
 }
 
@@ -89,12 +95,43 @@ static double ratio(tt_reader *reader, const tt_node *node, const tt_key *key)
     return scale;
 }
 
+/* "1:3.6", "3.6 : 1", "1/3.6": the number that is meant, as it is written. */
+static bool one_to(const char *text, char number[LENGTH_WORDS])
+{
+    char side[2][LENGTH_WORDS];
+    const size_t left = strcspn(text, ":/");
+    if (!text[left] || left >= LENGTH_WORDS) return false;
+    snprintf(side[0], LENGTH_WORDS, "%.*s", (int)left, text);
+    snprintf(side[1], LENGTH_WORDS, "%.60s", text + left + 1);
+    double value[2];
+    for (int i = 0; i < 2; i++) {
+        const tt_quantity q = tt_quantity_read(side[i], TT_Q_PURE, 0);
+        if (q.fault != TT_QUANTITY_OK || !(q.value > 0)) return false;
+        value[i] = q.value;
+    }
+    snprintf(number, LENGTH_WORDS, "%.6g", fmax(value[0], value[1]) / fmin(value[0], value[1]));
+    return true;
+}
+
+/* Told when the scale is written as a ratio and is none that is read. */
+static bool told_ratio(tt_reader *reader, const tt_node *value, const tt_key *key)
+{
+    char number[LENGTH_WORDS], hint[HINT];
+    if (value->kind != TT_SCALAR || !one_to(value->text, number)) return false;
+    if (tt_quantity_read(value->text, TT_Q_PURE, 0).value >= key->least) return false;
+    snprintf(hint, sizeof hint, "write %.40s: full size over measured size", number);
+    tt_wrong(reader, TT_D_SCALE, value, hint, "the scale is one number; `%.40s` is two",
+             value->text);
+    return true;
+}
+
 static double factor(tt_reader *reader, const tt_node *node, const tt_key *key)
 {
     const char *because;
     const tt_node *value = tt_value(reader, node, &because);
     tt_key wide = *key;
     wide.least = -INFINITY;
+    if (told_ratio(reader, value, key)) return NAN;
     const double scale = tt_take_number(reader, value, &wide);
     if (scale < key->least)
         tt_wrong(reader, TT_D_SCALE, value, "a maquette grows: 1 or more, or {measured, wanted}",
@@ -115,13 +152,14 @@ void tt_read_scale(tt_reader *reader, const tt_node *node, const tt_key *key, vo
 static void wrong_option(tt_reader *reader, const char *scale, const tt_quantity *q)
 {
     const tt_key *key = &tt_set_scale;
-    const bool number = q->fault == TT_QUANTITY_OK;
-    char hint[HINT];
+    const bool read = q->fault == TT_QUANTITY_OK;
+    char hint[HINT], number[LENGTH_WORDS];
     snprintf(hint, sizeof hint, "%.*s%sa maquette grows by %g to %g, as in `%s`",
-             number ? 0 : (int)q->plain, q->hint, number ? "" : "; ", key->least, key->most,
+             read ? 0 : (int)q->plain, q->hint, read ? "" : "; ", key->least, key->most,
              key->example);
+    if (one_to(scale, number)) snprintf(hint, sizeof hint, "write %.40s", number);
     tt_diags_about(reader->diags, "--scale", scale, strlen(scale));
-    tt_complain(reader->diags, number ? TT_D_SCALE : TT_D_NUMBER_BAD,
+    tt_complain(reader->diags, read ? TT_D_SCALE : TT_D_NUMBER_BAD,
                 ((tt_place){1, 1, (unsigned)strlen(scale)}), hint, "`%.40s` is not a scale", scale);
     tt_diags_about(reader->diags, reader->file, reader->text, reader->length);
 }
@@ -156,8 +194,11 @@ static int word(tt_reader *reader, const tt_node *node, const tt_key *key, const
 void tt_read_basis(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)
 {
     (void)field;
+    const char *because;
+    const tt_node *value = tt_value(reader, node, &because);
     const int found = word(reader, node, key, key->words, &reader->piece->basis_origin);
-    reader->us = found == 1;
+    reader->us = found == 1 || (found < 0 && tt_same_letters(value->text, "us"));
+    reader->basis_lost = found < 0 && !reader->us && !tt_same_letters(value->text, "eu");
     reader->piece->basis = key->words[found == 1];
 }
 
@@ -165,7 +206,8 @@ void tt_read_edition(tt_reader *reader, const tt_node *node, const tt_key *key, 
 {
     (void)field;
     const char *const *words = tt_editions(reader->us);
-    const int found = word(reader, node, key, words, &reader->piece->edition_origin);
+    const int found =
+        reader->basis_lost ? -1 : word(reader, node, key, words, &reader->piece->edition_origin);
     if (found >= 0) reader->piece->edition = words[found];
 }
 

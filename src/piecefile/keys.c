@@ -15,7 +15,7 @@
 #define US_EDITIONS "7-16", "7-22"
 static const char *const editions[] = {EU_EDITIONS, US_EDITIONS, NULL};
 static const char *const reports[] = {"metric", "imperial", NULL};
-static const char *const lengths[] = {"mm", "cm", "m", "km", "in", "ft", NULL};
+static const char *const lengths[] = {"mm", "cm", "dm", "m", "km", "in", "ft", NULL};
 static const char *const bases[] = {"eu", "us", NULL};
 static const char *const axes[] = {"+x", "-x", "+y", "-y", "+z", "-z", NULL};
 static const char *const nones[] = {"none", NULL};
@@ -178,7 +178,7 @@ static const tt_key metal[] = {
      .why = "texture adds skin: assumption of this program",
      .doc = "true surface over the smooth outline; weight only", .example = "surface: 1.15"},
     {"extra", TT_KEY_SPREAD, offsetof(tt_said, extra), TT_Q_PURE, 0, 3, .otherwise = "10 %",
-     .why = "ribs, sprue ends, chasing: assumption of this program",
+     .why = "ribs, sprue ends, chasing: assumption of this program", .share = true,
      .doc = "bronze beyond shell and texture; weight only", .example = "extra: 10 %"},
     {"casting_quality", TT_KEY_GIVEN, offsetof(tt_said, casting_quality), TT_Q_PURE, 0.01, 1,
      .why = "by how the castings are inspected and whether bronze alone carries",

@@ -85,6 +85,7 @@ struct tt_key { // NOLINT(clang-analyzer-optin.performance.Padding): in the orde
     const char *example;
     unsigned form;      /* of LATER and OWN, and of each entry of LIST and NAMES: tt_form; 0: what
                            `words`, bounds and `map` say, else ANY */
+    bool share; /* a number that is hardly ever over 1 */
     const char *reason; /* when its value needs a reason, in words; NULL: never */
 
     const tt_consumer *consumer; /* NULL: what is said by the key is used */

@@ -4,8 +4,9 @@
 #define COUNTED(keys) (keys), sizeof(keys) / sizeof *(keys)
 #define ROOM .least = -TT_LONGEST, .most = TT_LONGEST
 #define A_LENGTH .dimension = TT_Q_LENGTH
-#define HEAVIEST 1e7  /* kg */
-#define STIFFEST 1e15 /* N/m, N.m/rad: no real thing is stiffer */
+#define HEAVIEST 1e7            /* kg */
+#define FASTEST (250 * 0.44704) /* m/s: 250 mph; no map has a faster wind */
+#define STIFFEST 1e15           /* N/m, N.m/rad: no real thing is stiffer */
 
 static const char *const nones[] = {"none", NULL};
 static const char *const yes_no[] = {"yes", "no", NULL};
@@ -172,18 +173,21 @@ static const tt_key hill[] = {
 const tt_map tt_hill_map = {"a hill", COUNTED(hill), NULL};
 
 static const tt_key wind[] = {
-    {"basic_speed", TT_KEY_GIVEN, WIND(basic_speed), TT_Q_SPEED, 1, 150, .required = true,
+    {"basic_speed", TT_KEY_GIVEN, WIND(basic_speed), TT_Q_SPEED, 1, FASTEST, .required = true,
      .doc = "eu vb,0: 10 min mean once in 50 years; us V: 3 s gust, strength level; from the wind "
             "map of the national annex or the local code: the local building office knows it",
      .example = "basic_speed: 24 m/s"},
     {"terrain", TT_KEY_WORD, WIND(exposure), .required = true, .basis = TT_EU, .words = terrains,
-     .doc = "terrain category: 0 open sea or its coast, I lakes and flat land without obstacles, II "
-            "low growth and single obstacles at least 20 of their heights apart, III villages, "
-            "suburbs, woods, IV towns with buildings over 15 m (EN 1991-1-4 Table 4.1, from "
-            "memory)", .example = "terrain: II"},
+     .doc =
+         "terrain category: 0 open sea or its coast, I lakes and flat land without obstacles, II "
+         "low growth and single obstacles at least 20 of their heights apart, III villages, "
+         "suburbs, woods, IV towns with buildings over 15 m (EN 1991-1-4 Table 4.1, from "
+         "memory)",
+     .example = "terrain: II"},
     {"exposure", TT_KEY_WORD, WIND(exposure), .required = true, .basis = TT_US, .words = exposures,
      .doc = "exposure category: B towns, suburbs, woods; C open country with scattered obstacles "
-            "under 30 ft; D flat open land or water upwind (ASCE 7 26.7, from memory)", .example = "exposure: C"},
+            "under 30 ft; D flat open land or water upwind (ASCE 7 26.7, from memory)",
+     .example = "exposure: C"},
     {"orography", TT_KEY_GIVEN, WIND(orography), TT_Q_PURE, 1, 5, .otherwise = "1.0",
      .why = "is the piece on a hill, a roof, a quay or between towers?",
      .doc = "eu co, us Kzt: 1 on flat ground", .example = "orography: 1.0"},

@@ -299,7 +299,7 @@ static const tt_key weighing[] = {
      .doc = "density of the wax", .example = "wax_density: 960 kg/m3"},
     {"not_in_wax", TT_KEY_GIVEN, IN(tt_weighing_draft, weighing.not_in_wax), TT_Q_PURE, 0, 3,
      .otherwise = "0", .why = "the wax was taken as all of the part: assumption of this program",
-     .doc = "bronze that the wax does not show: ribs, welds, chasing",
+     .share = true, .doc = "bronze that the wax does not show: ribs, welds, chasing",
      .example = "not_in_wax: 5 %"},
     {"day", TT_KEY_OWN, IN(tt_weighing_draft, weighing.day), .read = tt_read_date,
      .doc = "day of the weighing", .example = "day: 2026-03-02"},

@@ -13,10 +13,15 @@ typedef struct {
 
 static void wrong_row(tt_reader *reader, const tt_node *row)
 {
-    tt_wrong(reader, TT_D_ROW, row,
-             "write [name, x, y, z, girth] or [name, x, y, z, wide, deep]; a place that is made "
-             "already: [name], [name, girth] or [name, wide, deep]",
-             "a row has 1 to 6 entries, its name first");
+    char comma[100];
+    const bool seven = row->kind == TT_SEQUENCE && row->n == 7;
+    tt_wrong(
+        reader, TT_D_ROW, row,
+        seven && tt_row_comma(row, comma, sizeof comma)
+            ? comma
+            : "write [name, x, y, z, girth] or [name, x, y, z, wide, deep]; a place that is made "
+              "already: [name], [name, girth] or [name, wide, deep]",
+        "a row has 1 to 6 entries, its name first");
 }
 
 /* The outline in the entries from `first` on: none, a girth, or wide and deep. */
@@ -51,17 +56,20 @@ static void station_of_old(tt_reader *reader, const tt_node *row, tt_station *ou
     }
 }
 
-static void station_of_new(tt_reader *reader, const tt_node *row, tt_station *out)
+static void station_of_new(tt_reader *reader, const tt_node *rows, const tt_node *row,
+                           tt_station *out)
 {
     tt_vec3 at;
     at.x = tt_take_number(reader, row->child[1], &tt_coordinate);
     at.y = tt_take_number(reader, row->child[2], &tt_coordinate);
     at.z = tt_take_number(reader, row->child[3], &tt_coordinate);
-    out->outline = row_outline(reader, row, 4);
+    out->outline = tt_row_lacks_girth(reader, rows, row)
+                       ? tt_outline_of(TT_OUTLINE_ELLIPSE, NAN, NAN)
+                       : row_outline(reader, row, 4);
     out->point = tt_place_add(reader, row->child[0], out->name, at, &(tt_made){out->outline, true});
 }
 
-static tt_station read_row(tt_reader *reader, const tt_node *row)
+static tt_station read_row(tt_reader *reader, const tt_node *rows, const tt_node *row)
 {
     tt_station station = {"", TT_NONE, tt_outline_of(TT_OUTLINE_NONE, 0, 0)};
     if (row->kind != TT_SEQUENCE || row->n < 1 || row->n > 6 || row->child[0]->kind != TT_SCALAR ||
@@ -69,11 +77,12 @@ static tt_station read_row(tt_reader *reader, const tt_node *row)
         wrong_row(reader, row);
         return station;
     }
+    if (tt_row_lacks_name(reader, rows, row)) return station;
     station.name = row->child[0]->text;
     if (row->n <= 3)
         station_of_old(reader, row, &station);
     else
-        station_of_new(reader, row, &station);
+        station_of_new(reader, rows, row, &station);
     return station;
 }
 
@@ -114,62 +123,16 @@ static void add_draft(tt_reader *reader, const tt_node *row, const tt_limb_draft
     }
 }
 
-static bool digits_only(const char *text)
-{
-    return text && text[0] && strspn(text, "0123456789") == strlen(text);
-}
-
-/* No blank between an entry and the one behind it, while the name has one behind its comma. */
-static bool tight(const tt_node *row, size_t i)
-{
-    const tt_place *name = &row->child[0]->place, *x = &row->child[1]->place;
-    const tt_place *a = &row->child[i]->place, *b = &row->child[i + 1]->place;
-    return a->line == b->line && a->column + a->width + 1 == b->column &&
-           name->column + name->width + 1 < x->column;
-}
-
-/* Could two neighbours be one number written with a comma: `-10,5`? Among x, y, z, or where the
- * blanks of the row say so. */
-static bool comma_like(const tt_node *row)
-{
-    for (size_t i = 1; i + 1 < row->n; i++) {
-        const char *whole = row->child[i]->text, *part = row->child[i + 1]->text;
-        if (!whole || !digits_only(part) || strlen(part) > 2 || strcmp(part, "0") == 0) continue;
-        if (i > 2 && !tight(row, i)) continue;
-        if (digits_only(whole[0] == '-' ? whole + 1 : whole)) return true;
-    }
-    return false;
-}
-
-/* A decimal comma makes one entry more, wide and deep of a girth: asked about where such a row
- * stands among girths. */
-static void ask_about_commas(tt_reader *reader, const tt_node *rows)
-{
-    enum { GIRTH = 5, WIDE_AND_DEEP = 6 };
-    size_t girths = 0, wides = 0;
-    for (size_t i = 0; i < rows->n; i++) {
-        girths += rows->child[i]->n == GIRTH;
-        wides += rows->child[i]->n == WIDE_AND_DEEP;
-    }
-    for (size_t i = 0; i < rows->n && wides <= girths; i++) {
-        if (rows->child[i]->n != WIDE_AND_DEEP || !comma_like(rows->child[i])) continue;
-        tt_tell(
-            reader, TT_WARNING, TT_D_ROW, rows->child[i], rows->child[i]->place,
-            "a decimal comma makes two numbers of one: write -10.5",
-            "this row has wide and deep, others of its limb a girth: is a comma meant as a point?");
-    }
-}
-
 static void read_rows(tt_reader *reader, const tt_node *rows, const tt_limb_draft *limb)
 {
     if (rows->kind != TT_SEQUENCE || rows->n < 2) {
         tt_wrong_shape(reader, rows, tt_key_named(&tt_limb_map, "rows"));
         reader->holes = true;
     }
-    if (rows->kind == TT_SEQUENCE) ask_about_commas(reader, rows);
+    if (rows->kind == TT_SEQUENCE) tt_doubt_commas(reader, rows);
     tt_station before = {0};
     for (size_t i = 0; rows->kind == TT_SEQUENCE && i < rows->n; i++) {
-        const tt_station station = read_row(reader, rows->child[i]);
+        const tt_station station = read_row(reader, rows, rows->child[i]);
         if (i > 0) add_draft(reader, rows->child[i], limb, &before, &station);
         before = station;
     }

@@ -51,7 +51,8 @@ static void read_along(tt_reader *reader, const tt_node *entry, tt_own_load *loa
     load->along = tt_draft_named(reader, name);
     if (load->along != TT_NONE || !name[0] || reader->holes) return;
     tt_near near = tt_near_to(name);
-    for (size_t i = 0; i < reader->drafts.n; i++) tt_near_try(&near, reader->drafts.at[i].name);
+    for (size_t i = 0; i < reader->drafts.n; i++)
+        tt_near_try_segment(&near, reader->drafts.at[i].name);
     tt_wrong(reader, TT_D_NAME_UNKNOWN, node,
              tt_near_words(&near, "segments of limbs are named first-second"),
              "no segment is named `%.80s`", name);

@@ -1,5 +1,6 @@
 /* piecefile/members.c - members of the armature, m as bought: no scale touches them; where they
  * run; grade, loss to rust, factor on the wall. */
+#include "base/text.h"
 #include "piecefile/reader.h"
 
 #include <math.h>
@@ -39,6 +40,7 @@ static tt_member tube(tt_reader *reader, const tt_node *node)
     if (measures(reader, node, 2, size) && size[1] >= size[0] / 2)
         tt_wrong(reader, TT_D_MEMBER, node, "[outside diameter, wall]; what is full is a bar",
                  "the wall of the tube is not less than half its diameter");
+    tt_doubt_nominal(reader, node, size);
     return (tt_member){.form = TT_MEMBER_TUBE, .od = size[0], .wall = size[1]};
 }
 
@@ -84,9 +86,12 @@ static tt_member pipe(tt_reader *reader, const tt_node *node)
         return (tt_member){.form = TT_MEMBER_TUBE, .od = stock->od, .wall = stock->wall};
     }
     tt_near near = nearest_pipe(reader->data, name);
+    char outside[120];
     if (name[0])
         tt_wrong(reader, TT_D_PIPE, node,
-                 tt_near_words(&near, "pipe: 1 1/2 sch 40; `tiptoe stock pipes` lists them"),
+                 tt_hint_outside(reader, name, outside, sizeof outside)
+                     ? outside
+                     : tt_near_words(&near, "pipe: 1 1/2 sch 40; `tiptoe stock pipes` lists them"),
                  "no pipe is named `%.40s`", name);
     return (tt_member){.form = TT_MEMBER_TUBE, .od = NAN, .wall = NAN};
 }
@@ -110,7 +115,12 @@ static void read_map(tt_reader *reader, const tt_node *node, const tt_key *key, 
     for (size_t i = 0; i < KINDS; i++) {
         const tt_node *child = tt_tree_find(node, kinds[i].key);
         if (child && of) {
-            tt_wrong_key(reader, TT_D_CONTRADICTION, child, "keep one of the two",
+            const tt_node *set = child->set ? child : of;
+            char hint[120] = "keep one of the two";
+            if (child->set != of->set)
+                snprintf(hint, sizeof hint, "the whole of it: armature={%s: %.60s}", set->key,
+                         set->kind == TT_SCALAR ? set->text : "[...]");
+            tt_wrong_key(reader, TT_D_CONTRADICTION, set->set ? set : child, hint,
                          "an armature is of one kind: a %s or a %s", of->key, child->key);
         } else if (child) {
             of = child;
@@ -259,18 +269,33 @@ tt_member tt_finish_member(tt_reader *reader, const tt_draft *draft)
 
 /* ---- through ---- */
 
+static size_t tell_elsewhere(tt_reader *reader, const tt_node *node, size_t first)
+{
+    const tt_piece *piece = reader->piece;
+    tt_text hint = {0};
+    tt_text_format(&hint, "`through` stays within its own limb (its places: %.40s",
+                   piece->points.at[reader->drafts.at[first].from].name);
+    for (size_t i = first; i < reader->drafts.n; i++)
+        tt_text_format(&hint, ", %.40s", piece->points.at[reader->drafts.at[i].to].name);
+    tt_text_put(&hint, "); for one member through both, write both as one limb");
+    tt_wrong(reader, TT_D_THROUGH, node, tt_text_of(&hint), "`%.60s` is no place of this limb",
+             node->text);
+    tt_text_clear(&hint);
+    return TT_NONE;
+}
+
 /* Which of a limb's places from draft `first` on the scalar names: 0 for the first draft's `from`;
  * TT_NONE and told when it is none of them. */
 static size_t station(tt_reader *reader, const tt_node *node, size_t first)
 {
-    const size_t place = tt_place_named(reader, node);
+    const bool later = node->kind == TT_SCALAR && tt_place_later(reader, node->text);
+    const size_t place = later ? TT_NONE : tt_place_named(reader, node);
+    if (later) return tell_elsewhere(reader, node, first);
     if (place == TT_NONE) return TT_NONE;
     if (reader->drafts.at[first].from == place) return 0;
     for (size_t i = first; i < reader->drafts.n; i++)
         if (reader->drafts.at[i].to == place) return i - first + 1;
-    tt_wrong(reader, TT_D_THROUGH, node, "name places of this limb",
-             "`%.60s` is no place of this limb", node->text);
-    return TT_NONE;
+    return tell_elsewhere(reader, node, first);
 }
 
 void tt_finish_through(tt_reader *reader, size_t first, size_t limb)

@@ -53,15 +53,24 @@ static const tt_metal *look_up(tt_reader *reader, const char *name, tt_metal_kin
     return tt_metal_named(reader->data, name, kind);
 }
 
-static void tell_unknown(tt_reader *reader, const tt_node *node, const char *name,
-                         tt_metal_kind kind)
+static tt_near nearest(const tt_reader *reader, const char *name, tt_metal_kind kind)
 {
     tt_near near = tt_near_to(name);
-    for (size_t i = 0; i < reader->own.n; i++) tt_near_try(&near, reader->own.at[i].name);
-    for (size_t i = 0; i < tt_metals_count(reader->data); i++) {
+    const char *best[3];
+    const size_t n = tt_metals_alike(reader->data, name, kind, best, 3);
+    for (size_t i = 0; i < n; i++) near.best[i] = best[i]; /* by what the table says of them */
+    for (size_t i = 0; n == 0 && i < reader->own.n; i++) tt_near_try(&near, reader->own.at[i].name);
+    for (size_t i = 0; n == 0 && i < tt_metals_count(reader->data); i++) {
         const tt_metal *metal = tt_metals_at(reader->data, i);
         if (metal && metal->kind == kind) tt_near_try(&near, metal->name);
     }
+    return near;
+}
+
+static void tell_unknown(tt_reader *reader, const tt_node *node, const char *name,
+                         tt_metal_kind kind)
+{
+    tt_near near = nearest(reader, name, kind);
     static const char *const tables[] = {"alloys", "steels", "fillers", "materials"};
     static const char *const kinds[] = {"an alloy", "a steel", "a filler", "a material"};
     char hint[400];
@@ -84,7 +93,24 @@ size_t tt_metal_use(tt_reader *reader, const tt_node *node, const char *name, tt
     for (size_t i = 0; i < piece->metals.n; i++)
         if (piece->metals.at[i].kind == kind && strcmp(piece->metals.at[i].name, name) == 0)
             return i;
+    tt_doubt_metal(reader, metal);
     if (tt_list_push(&piece->metals, *metal)) return piece->metals.n - 1;
+    reader->no_memory = true;
+    return TT_NONE;
+}
+
+/* In place of a metal that is unknown and told, so that not every rule about metals is told as
+ * well: one that welds, or does not rust. */
+static size_t stand_in(tt_reader *reader, tt_metal_kind kind)
+{
+    const tt_metal *best = NULL;
+    for (size_t i = 0; i < tt_metals_count(reader->data); i++) {
+        const tt_metal *metal = tt_metals_at(reader->data, i);
+        const bool good = metal && (metal->stainless || metal->fact[TT_P_SEAM].value > 0.5);
+        if (good && metal->kind == kind && !best) best = metal;
+    }
+    if (!best) return TT_NONE;
+    if (tt_list_push(&reader->piece->metals, *best)) return reader->piece->metals.n - 1;
     reader->no_memory = true;
     return TT_NONE;
 }
@@ -97,6 +123,7 @@ static void use(tt_reader *reader, const tt_node *node, const tt_key *key, tt_me
     const char *name = tt_take_text(reader, node, key);
     *out = (tt_said_metal){true, TT_NONE, value};
     if (name[0]) out->metal = tt_metal_use(reader, value, name, kind);
+    if (name[0] && out->metal == TT_NONE) out->metal = stand_in(reader, kind);
 }
 
 void tt_read_alloy(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)

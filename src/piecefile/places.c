@@ -20,6 +20,11 @@ static bool made_by_limb(const tt_reader *reader, const char *name)
     return false;
 }
 
+bool tt_place_later(const tt_reader *reader, const char *name)
+{
+    return tt_piece_point(reader->piece, name) == TT_NONE && made_by_limb(reader, name);
+}
+
 size_t tt_place_named(tt_reader *reader, const tt_node *node)
 {
     const char *because;

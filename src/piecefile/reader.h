@@ -132,9 +132,15 @@ struct tt_reader {
         const tt_key *key;
     } bare;
     bool us;
+    bool basis_lost;     /* a basis that is none, told: what belongs to one of the two is let be */
     const tt_data *data; /* rows of one's own over the catalogue; NULL */
     bool no_memory;
     bool holes; /* a part was dropped because of a fault: judging the whole would mislead */
+    struct {
+        size_t n; /* segments that the wall of the bronze at large fills, told once */
+        const char *name, *end;
+        const tt_node *node;
+    } closed;
     bool no_alloy_told, no_wall_told, no_grade_told, loss_told, mass_told;
 
     tt_vec3 faces;
@@ -202,6 +208,8 @@ typedef struct {
 } tt_near;
 tt_near tt_near_to(const char *word);
 void tt_near_try(tt_near *near, const char *candidate);
+/** The name of a segment: its two places the other way round go before all others. */
+void tt_near_try_segment(tt_near *near, const char *candidate);
 /** The one candidate that differs by a typing slip; NULL when none does, or several. */
 const char *tt_near_only(const tt_near *near);
 /** `otherwise` (may be NULL) when nothing is near. */
@@ -216,6 +224,15 @@ void tt_tell_bare(tt_reader *reader);
 void tt_tell_bound(tt_reader *reader, const tt_node *node, const tt_key *key, double bound,
                    const char *words);
 void tt_tell_not_positive(tt_reader *reader, const tt_node *node, const tt_key *key);
+
+/* ---- bare.c: in whose units hints are written ------------------------------------------------ */
+
+tt_unit_system tt_reader_system(const tt_reader *reader);
+/** The key's example; in inches and pounds where the file is. */
+const char *tt_example(tt_reader *reader, const tt_key *key);
+/** What to write for a number without a unit: the units that the key reads it in. */
+void tt_hint_at_unit(tt_reader *reader, const tt_node *node, const tt_key *key, char *hint,
+                     size_t size);
 
 /* ---- values.c: scalars and quantities -------------------------------------------------------- */
 
@@ -232,6 +249,8 @@ int tt_take_word(tt_reader *reader, const tt_node *node, const tt_key *key,
                  const char *const *words);
 bool tt_take_triple(tt_reader *reader, const tt_node *node, const tt_key *key, tt_vec3 *out);
 bool tt_is_word(const tt_node *node, const char *word);
+/** The same but for capitals; NULL is like nothing. */
+bool tt_same_letters(const char *a, const char *b);
 
 /* ---- neighbours.c: files beside the piece file ------------------------------------------------
  */
@@ -256,6 +275,8 @@ void tt_default(tt_reader *reader, const tt_node *node, const tt_map *map, const
 
 /** Index of the place that the scalar names; TT_NONE and told when there is none. */
 size_t tt_place_named(tt_reader *reader, const tt_node *node);
+/** No place yet, and a limb further down makes it. */
+bool tt_place_later(const tt_reader *reader, const char *name);
 /** Adds a place; TT_NONE and told when the name is taken. */
 size_t tt_place_add(tt_reader *reader, const tt_node *name, const char *text, tt_vec3 at,
                     const tt_made *made);
@@ -263,6 +284,31 @@ size_t tt_place_add(tt_reader *reader, const tt_node *name, const char *text, tt
 size_t tt_draft_named(const tt_reader *reader, const char *name);
 /** Index in piece->metals of an own or a catalogue metal; TT_NONE and told when there is none. */
 size_t tt_metal_use(tt_reader *reader, const tt_node *node, const char *name, tt_metal_kind kind);
+
+/* ---- pipes.c: nominal sizes and outside diameters -------------------------------------------- */
+
+/** "1.66 sch 80": the pipe of the table that is 1.66 in outside; false when there is none. */
+bool tt_hint_outside(const tt_reader *reader, const char *name, char *hint, size_t size);
+/** A tube whose diameter is the nominal size of a pipe with this wall; diameter and wall, m. */
+void tt_doubt_nominal(tt_reader *reader, const tt_node *node, const double tube[2]);
+
+/* ---- rows.c: slips in the rows of a limb ----------------------------------------------------- */
+
+/** True and told when it begins with a number; when it alone among its like has no girth. */
+bool tt_row_lacks_name(tt_reader *reader, const tt_node *rows, const tt_node *row);
+bool tt_row_lacks_girth(tt_reader *reader, const tt_node *rows, const tt_node *row);
+/** Two entries may be one number with a decimal comma: true, and how to write it. */
+bool tt_row_comma(const tt_node *row, char *hint, size_t size);
+void tt_doubt_commas(tt_reader *reader, const tt_node *rows);
+
+/* ---- doubts.c: what can be and hardly ever is: warnings -------------------------------------- */
+
+void tt_doubt(tt_reader *reader);                                               /* over the whole */
+void tt_doubt_wall(tt_reader *reader, const tt_node *node, double wall);        /* in that map */
+void tt_doubt_share(tt_reader *reader, const tt_node *node, const tt_key *key); /* 2 for 2 % */
+
+/** Of an own metal, by what it is used for. */
+void tt_doubt_metal(tt_reader *reader, const tt_metal *metal);
 
 /* ---- shapes ---------------------------------------------------------------------------------- */
 

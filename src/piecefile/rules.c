@@ -2,6 +2,7 @@
 #include "piecefile/reader.h"
 
 #include <math.h>
+#include <stdio.h>
 
 #define HEIGHT_SLACK 0.02 /* of the height that is given */
 #define AXES_SLACK 5.0    /* degrees */
@@ -50,16 +51,50 @@ static void below(tt_reader *reader)
         if (piece->points.at[i].at.z < lowest->at.z) lowest = &piece->points.at[i];
     if (!(lowest->at.z < -TT_SHORTEST)) return;
     tt_diags_add(reader->diags, TT_WARNING, TT_D_BELOW, lowest->place,
-                 "give site/base_height, the height of z = 0 over the ground",
+                 "give site/base_height, the height of z = 0 over the ground; or is the sign of z "
+                 "wrong?",
                  "`%.60s` lies %.3g m below the underside: heights over ground are counted from "
                  "z = 0",
                  lowest->name, -lowest->at.z);
 }
 
-/* An outline that is not round, where a small lean would turn it by up to a right angle. */
+/* The two of the three axes that leave the wide and deep of the segment the furthest from their
+ * switch, the first and the second letter. */
+static void clear_faces(const tt_piece *piece, const tt_segment *segment, char out[2])
+{
+    static const char letters[] = "xyz";
+    double margin[3];
+    size_t worst = 0;
+    for (size_t i = 0; i < 3; i++) {
+        tt_segment other = *segment;
+        other.faces = (tt_vec3){i == 0, i == 1, i == 2};
+        margin[i] = tt_segment_axes_margin(piece, &other);
+        if (margin[i] < margin[worst]) worst = i;
+    }
+    for (size_t i = 0, n = 0; i < 3; i++)
+        if (i != worst && n < 2) out[n++] = letters[i];
+}
+
+static void tell_axes(tt_reader *reader, const tt_segment *s)
+{
+    char faces[2], hint[160];
+    const tt_outline *a = &s->outline, *b = &s->outline_to;
+    const bool end = fabs(b->wide - b->deep) > fabs(a->wide - a->deep);
+    clear_faces(reader->piece, s, faces);
+    snprintf(hint, sizeof hint,
+             "say which way its deep, %.3g mm at `%.40s`, looks: faces: +%c, or faces: +%c",
+             1e3 * (end ? b : a)->deep, reader->piece->points.at[end ? s->to : s->from].name,
+             faces[0], faces[1]);
+    tt_diags_add(reader->diags, TT_WARNING, TT_D_AXES, s->place, hint,
+                 "`%.80s` is not round and lies where its wide and deep change places", s->name);
+}
+
+/* An outline that is not round, where a small lean would turn it by up to a right angle. Told where
+ * nothing is wrong: what is wrong may well be where it lies. */
 static void axes(tt_reader *reader)
 {
     const tt_piece *piece = reader->piece;
+    if (tt_diags_errors(reader->diags) > reader->errors) return;
     for (size_t i = 0; i < piece->segments.n; i++) {
         const tt_segment *s = &piece->segments.at[i];
         const bool round = fabs(s->outline.wide - s->outline.deep) < TT_SHORTEST &&
@@ -67,16 +102,12 @@ static void axes(tt_reader *reader)
                            s->outline.kind == TT_OUTLINE_ELLIPSE;
         if (s->outline.kind == TT_OUTLINE_NONE || round) continue;
         if (!(tt_segment_length(piece, s) > TT_SHORTEST)) continue;
-        if (tt_segment_axes_margin(piece, s) < AXES_SLACK)
-            tt_diags_add(reader->diags, TT_WARNING, TT_D_AXES, s->place,
-                         "say faces: for this segment, so that a small lean cannot turn it",
-                         "`%.80s` is not round and lies where its wide and deep change places",
-                         s->name);
+        if (tt_segment_axes_margin(piece, s) < AXES_SLACK) tell_axes(reader, s);
     }
 }
 
-static void (*const rules[])(tt_reader *) = {parts, stands,         height,        below,
-                                             axes,  tt_check_grade, tt_graph_rules};
+static void (*const rules[])(tt_reader *) = {parts, stands,         height,   below,
+                                             axes,  tt_check_grade, tt_doubt, tt_graph_rules};
 
 void tt_rules(tt_reader *reader)
 {

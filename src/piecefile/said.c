@@ -41,6 +41,7 @@ void tt_said_over(tt_said *under, const tt_said *over)
 void tt_check_said(tt_reader *reader, const tt_node *node, const tt_said *said)
 {
     const tt_given *quality = &said->casting_quality;
+    if (said->wall.origin) tt_doubt_wall(reader, node, said->wall.is);
     if (quality->is > BEST_UNSAID && !reader->piece->origins.at[quality->origin].why)
         tt_wrong(
             reader, TT_D_REASON_DUE, tt_tree_find(node, "casting_quality"),

@@ -7,7 +7,8 @@
 static void tell_no_segment(tt_reader *reader, const tt_node *node, const char *name)
 {
     tt_near near = tt_near_to(name);
-    for (size_t i = 0; i < reader->drafts.n; i++) tt_near_try(&near, reader->drafts.at[i].name);
+    for (size_t i = 0; i < reader->drafts.n; i++)
+        tt_near_try_segment(&near, reader->drafts.at[i].name);
     tt_wrong(reader, TT_D_NAME_UNKNOWN, node,
              tt_near_words(&near, "a new segment needs `from`, `to` and `outline`"),
              "no segment is named `%.80s`", name);

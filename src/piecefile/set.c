@@ -190,10 +190,25 @@ static tt_node *rows_apart(tt_reader *reader, tt_node *limbs, const tt_node *row
     return put(reader, whole, apart) && put(reader, limbs, whole) ? whole : NULL;
 }
 
-static tt_node *in_map(tt_reader *reader, tt_node *map, const tt_steps_of_key *key, size_t i)
+/* A limb is made by its rows; with another key a limb of the file is meant. */
+static bool no_limb(tt_reader *reader, const tt_node *limbs, const tt_steps_of_key *key, size_t i,
+                    const char *text)
+{
+    if (i != 1 || !of_limbs(key) || strcmp(key->name[i + 1], "rows") == 0) return false;
+    tt_near near = tt_near_to(key->name[i]);
+    for (size_t k = 0; k < limbs->n; k++) tt_near_try(&near, limbs->child[k]->key);
+    wrong_set(reader, text, key->place[i],
+              tt_near_words(&near, "a new limb: limbs/NAME=[[name, x, y, z, girth], ...]"),
+              "no limb is named `%.60s`", key->name[i]);
+    return true;
+}
+
+static tt_node *in_map(tt_reader *reader, tt_node *map, const tt_steps_of_key *key, size_t i,
+                       const char *text)
 {
     tt_node *child = tt_tree_find(map, key->name[i]);
     const tt_node_kind kind = makes_list(key, i) ? TT_SEQUENCE : TT_MAPPING;
+    if (!child && no_limb(reader, map, key, i, text)) return NULL;
     if (!child) {
         child = new_node(reader, kind, key->name[i], key->place[i]);
         return put(reader, map, child) ? child : NULL;
@@ -217,7 +232,7 @@ static tt_node *descend(tt_reader *reader, tt_node *node, const tt_steps_of_key 
                         const char *text)
 {
     node = rows_of(node, key, i);
-    if (node->kind == TT_MAPPING) return in_map(reader, node, key, i);
+    if (node->kind == TT_MAPPING) return in_map(reader, node, key, i, text);
     if (node->kind == TT_SEQUENCE) return in_list(reader, node, key, i, text);
     wrong_set(reader, text, key->place[i], "give the whole value: KEY={...}",
               "`%.60s` would stand in a single value", key->name[i]);

@@ -2,6 +2,7 @@
 #include "piecefile/reader.h"
 
 #define FAST_EU 40.0 /* m/s; a faster ten-minute mean is likely a gust: decision 9 of ours */
+#define FAST_US (220 * 0.44704) /* m/s, 220 mph: assumption of this program */
 #define SLOW_US                                                                                    \
     (85 * 0.44704) /* m/s, 85 mph; a slower gust is likely a mean or a service speed               \
                     */
@@ -42,6 +43,10 @@ static void check_speed(tt_reader *reader, const tt_node *map, tt_site_wind *win
             reader, TT_D_WHICH_SPEED, speed,
             "say speed_is: gust, if it is the 3 s gust for strength; service, if of an old map",
             "a basic wind speed under 85 mph: is it a mean, or one of an old map?");
+    if (reader->us && wind->basic_speed.is > FAST_US)
+        tt_tell(reader, TT_WARNING, TT_D_WHICH_SPEED, speed, speed->place,
+                "check its unit: 115 mph are 51 m/s",
+                "a basic wind speed over 220 mph: no common map has one");
 }
 
 static void check_hill(tt_reader *reader, const tt_node *map)

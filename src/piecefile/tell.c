@@ -52,8 +52,8 @@ tt_place tt_keep_place(const tt_node *node)
 
 void tt_wrong_shape(tt_reader *reader, const tt_node *node, const tt_key *key)
 {
-    char hint[160];
-    snprintf(hint, sizeof hint, "write it like this: %s", key->example);
+    char hint[240];
+    snprintf(hint, sizeof hint, "write it like this: %s", tt_example(reader, key));
     tt_wrong(reader, TT_D_SHAPE, node, hint, "`%s` is not written in a form that is read here",
              key->name);
 }
@@ -193,10 +193,20 @@ static bool part(const char *word, const char *candidate)
            (n > 3 && strncmp(word, candidate, n) == 0);
 }
 
+/* Two neighbouring letters in the wrong order: "teo" for "toe". */
+static bool swapped(const char *word, const char *candidate)
+{
+    size_t i = 0;
+    while (word[i] && word[i] == candidate[i]) i++;
+    return word[i] && word[i + 1] && candidate[i] && word[i] == candidate[i + 1] &&
+           word[i + 1] == candidate[i] && strcmp(word + i + 2, candidate + i + 2) == 0;
+}
+
 void tt_near_try(tt_near *near, const char *candidate)
 {
     const size_t most = strlen(near->word) < 5 ? 1 : strlen(near->word) < 9 ? 2 : 3;
-    size_t distance = tt_text_distance(near->word, candidate, most);
+    size_t distance =
+        swapped(near->word, candidate) ? 1 : tt_text_distance(near->word, candidate, most);
     if (distance > most && !part(near->word, candidate)) return;
     if (distance > most) distance = PART;
     for (size_t i = 0; i < 3; i++) {
@@ -210,6 +220,31 @@ void tt_near_try(tt_near *near, const char *candidate)
         near->distance[i] = distance;
         return;
     }
+}
+
+/* The other way round at a dash: "hip-toe" for "toe-hip". */
+static bool reversed(const char *word, const char *candidate)
+{
+    const size_t n = strlen(word);
+    for (const char *dash = strchr(word, '-'); dash; dash = strchr(dash + 1, '-')) {
+        const size_t first = (size_t)(dash - word), second = n - first - 1;
+        if (strlen(candidate) == n && candidate[second] == '-' &&
+            strncmp(candidate, dash + 1, second) == 0 &&
+            strncmp(candidate + second + 1, word, first) == 0)
+            return true;
+    }
+    return false;
+}
+
+void tt_near_try_segment(tt_near *near, const char *candidate)
+{
+    if (!reversed(near->word, candidate)) {
+        if (!near->best[0] || near->distance[0] > 0) tt_near_try(near, candidate);
+        return;
+    }
+    near->best[0] = candidate;
+    near->distance[0] = 0;
+    near->best[1] = near->best[2] = NULL;
 }
 
 const char *tt_near_only(const tt_near *near)

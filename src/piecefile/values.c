@@ -14,6 +14,18 @@ bool tt_is_word(const tt_node *node, const char *word)
     return node->kind == TT_SCALAR && strcmp(node->text, word) == 0;
 }
 
+static int lower(char c)
+{
+    return c >= 'A' && c <= 'Z' ? c - 'A' + 'a' : c;
+}
+
+bool tt_same_letters(const char *a, const char *b)
+{
+    if (!a || !b) return false;
+    while (*a && lower(*a) == lower(*b)) a++, b++;
+    return lower(*a) == lower(*b);
+}
+
 static void check_parts(tt_reader *reader, const tt_node *node)
 {
     for (size_t i = 0; i < node->n; i++) {
@@ -82,7 +94,9 @@ static double scalar(tt_reader *reader, const tt_node *node, const tt_key *key)
     }
     double full = q.value; /* NaN under a scale that is refused */
     for (int i = 0; i < key->power; i++) full *= reader->piece->scale;
-    return within(reader, node, key, q.value, full) ? full : NAN;
+    if (!within(reader, node, key, q.value, full)) return NAN;
+    if (key->share && q.bare && q.value >= 1) tt_doubt_share(reader, node, key);
+    return full;
 }
 
 static void refuse_spread(tt_reader *reader, const tt_node *node, const tt_key *key)
@@ -157,12 +171,37 @@ const char *tt_take_text(tt_reader *reader, const tt_node *node, const tt_key *k
     return "";
 }
 
+/* Words that people write, and the one that is read. */
+static const struct {
+    const char *written, *read;
+} synonyms[] = {{"true", "yes"},      {"on", "yes"},      {"y", "yes"},         {"false", "no"},
+                {"off", "no"},        {"n", "no"},        {"welded", "fixed"},  {"bolted", "fixed"},
+                {"clamped", "fixed"}, {"rigid", "fixed"}, {"hinged", "pinned"}, {"hinge", "pinned"},
+                {"pin", "pinned"},    {"free", "rests"},  {"resting", "rests"}};
+
+/* The word of the list that is meant; NULL where none is. */
+static const char *meant_word(const char *text, const char *const *words)
+{
+    tt_near near = tt_near_to(text);
+    for (size_t i = 0; words[i]; i++) {
+        if (tt_same_letters(words[i], text)) return words[i];
+        for (size_t k = 0; k < sizeof synonyms / sizeof *synonyms; k++)
+            if (strcmp(synonyms[k].read, words[i]) == 0 &&
+                tt_same_letters(synonyms[k].written, text))
+                return words[i];
+        tt_near_try(&near, words[i]);
+    }
+    return strlen(text) > 2 ? tt_near_only(&near) : NULL;
+}
+
 static void tell_word(tt_reader *reader, const tt_node *node, const tt_key *key,
                       const char *const *words)
 {
     const char *because;
     const tt_node *value = tt_value(reader, node, &because);
+    const char *meant = meant_word(value->text, words);
     tt_text all = {0};
+    if (meant) tt_text_format(&all, "write %s; ", meant);
     for (size_t i = 0; words[i]; i++)
         tt_text_format(&all, "%s%s", i ? ", " : "it reads: ", words[i]);
     tt_wrong(reader, TT_D_WORD, value, tt_text_of(&all), "`%s` does not read the word `%.60s`",

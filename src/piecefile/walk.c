@@ -7,6 +7,7 @@
 #include <stdio.h>
 #include <string.h>
 
+enum { HINT = 200 };
 static const char *const yes_no[] = {"no", "yes", NULL};
 
 const tt_key *tt_key_named(const tt_map *map, const char *name)
@@ -15,6 +16,41 @@ const tt_key *tt_key_named(const tt_map *map, const char *name)
         for (size_t i = 0; i < part->n; i++)
             if (strcmp(part->key[i].name, name) == 0) return &part->key[i];
     return NULL;
+}
+
+/* Words that people write for a key of this name or of another place, and what to write. */
+static const struct {
+    const tt_map *map;
+    const char *word, *hint;
+} strangers[] = {
+#define TT_STRANGER(map, word, hint) {&tt_##map##_map, word, hint},
+#include "piecefile/strangers.def"
+#undef TT_STRANGER
+};
+
+/* A key that stands one map further down: "`wall` goes into `bronze`". */
+static bool further_down(const tt_map *map, const char *name, char hint[HINT])
+{
+    for (size_t i = 0; i < map->n; i++) {
+        const tt_key *key = &map->key[i];
+        const bool one = key->kind == TT_KEY_OWN || key->kind == TT_KEY_MAP;
+        const tt_key *inside = key->map && one ? tt_key_named(key->map, name) : NULL;
+        if (!inside) continue;
+        snprintf(hint, HINT, "it goes into `%s`: {%.100s}", key->name, inside->example);
+        return true;
+    }
+    return false;
+}
+
+/* Where the word belongs, or what it is called here; false: neither is known. */
+static bool misplaced(const tt_map *map, const char *name, char hint[HINT])
+{
+    for (size_t i = 0; i < sizeof strangers / sizeof *strangers; i++) {
+        if (strangers[i].map != map || !tt_same_letters(strangers[i].word, name)) continue;
+        snprintf(hint, HINT, "%s", strangers[i].hint);
+        return true;
+    }
+    return map == &tt_root_map && further_down(map, name, hint);
 }
 
 /* Told; then taken for the key that it must have been, so that this key is not missed as well. */
@@ -28,13 +64,13 @@ static void tell_unknown(tt_reader *reader, const tt_node *node, tt_node *child,
             tt_near_try(&near, part->key[i].name);
             tt_text_format(&all, "%s %s", all.n > 12 ? "," : "", part->key[i].name);
         }
-    const bool head = map == &tt_member_map && tt_key_named(&tt_armature_map, child->key);
+    char hint[HINT];
+    const bool elsewhere = misplaced(map, child->key, hint);
     tt_wrong_key(reader, TT_D_KEY_UNKNOWN, child,
-                 head ? "it goes into `armature` at the top of the file"
-                      : tt_near_words(&near, tt_text_of(&all)),
+                 elsewhere ? hint : tt_near_words(&near, tt_text_of(&all)),
                  "`%.60s` is not a key of %s", child->key, map->title);
     tt_text_clear(&all);
-    const char *meant = tt_near_only(&near);
+    const char *meant = elsewhere ? NULL : tt_near_only(&near);
     if (meant && !tt_tree_find(node, meant)) child->key = meant;
 }
 
@@ -126,7 +162,7 @@ static void take(tt_reader *reader, const tt_node *node, const tt_key *key, void
 static bool other_basis(tt_reader *reader, const tt_node *node, const tt_key *key)
 {
     const tt_key_basis here = reader->us ? TT_US : TT_EU;
-    if (key->basis == TT_ANY_BASIS || key->basis == here) return false;
+    if (key->basis == TT_ANY_BASIS || key->basis == here || reader->basis_lost) return false;
     tt_wrong_key(reader, TT_D_CONTRADICTION, node,
                  key->basis == TT_EU ? "it belongs to basis: eu" : "it belongs to basis: us",
                  "`%s` does not belong to the basis of this piece", key->name);
@@ -136,9 +172,11 @@ static bool other_basis(tt_reader *reader, const tt_node *node, const tt_key *ke
 static void missing(tt_reader *reader, const tt_node *node, const tt_key *key, const tt_map *map)
 {
     const tt_key_basis here = reader->us ? TT_US : TT_EU;
-    if (!key->required || (key->basis != TT_ANY_BASIS && key->basis != here)) return;
-    char hint[160];
-    snprintf(hint, sizeof hint, "add, for example: %s", key->example);
+    if (!key->required ||
+        (key->basis != TT_ANY_BASIS && (key->basis != here || reader->basis_lost)))
+        return;
+    char hint[240];
+    snprintf(hint, sizeof hint, "add, for example: %s", tt_example(reader, key));
     tt_wrong_key(reader, TT_D_KEY_MISSING, node, hint, "%s lacks `%s`", map->title, key->name);
 }
 

@@ -50,7 +50,8 @@ size_t tt_segment_named(tt_reader *reader, const tt_node *node)
     const size_t found = tt_piece_segment(piece, node->text);
     if (found != TT_NONE || reader->holes) return found;
     tt_near near = tt_near_to(node->text);
-    for (size_t i = 0; i < piece->segments.n; i++) tt_near_try(&near, piece->segments.at[i].name);
+    for (size_t i = 0; i < piece->segments.n; i++)
+        tt_near_try_segment(&near, piece->segments.at[i].name);
     tt_wrong(reader, TT_D_NAME_UNKNOWN, node,
              tt_near_words(&near, "two neighbours of a limb make one: first-second"),
              "no segment is named `%.80s`", node->text);

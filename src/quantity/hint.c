@@ -6,7 +6,7 @@
 #include <stdio.h>
 #include <string.h>
 
-enum { WORD = 16 };
+enum { WORD = 16, LONG = 48 };
 
 static const struct {
     const char *word, *hint;
@@ -32,7 +32,6 @@ static const struct {
 } confused[] = {
     {"lb", "lbf", "lb is mass; write lbf"},
     {"lbf", "lb", "lbf is force; write lb for a mass"},
-    {"g", "gram", "g is gravity; write gram"},
     {"kg", "N", "kg is mass; write N: 1 kg weighs 9.80665 N"},
     {"t", "kN", "t is mass; write kN: 1 t weighs 9.80665 kN"},
     {"N", "kg", "N is force; write kg for a mass"},
@@ -79,6 +78,14 @@ static const char *nearest(const char *word, tt_kind kind, bool whole)
     return best;
 }
 
+/* Is the text a unit? */
+static bool reads(const char *text)
+{
+    tt_unit unit;
+    tt_unit_slip slip;
+    return text[0] && tt_unit_parse(text, strlen(text), &unit, &slip);
+}
+
 /* The same letters but for points and strokes: "ms" and "m/s". */
 static bool run_together(const char *word, const char *unit)
 {
@@ -98,21 +105,77 @@ static const char *compound(const char *word, tt_kind kind)
     return NULL;
 }
 
+/* Signs between and behind the words of a unit as people write them, and as they are read. */
+static const struct {
+    const char *written, *read;
+} signs[] = {{"^", ""},
+             {"**", ""},
+             {"*", "."},
+             {"-", "."},
+             {"\xC2\xB2", "2"},
+             {"\xC2\xB3", "3"},
+             {"\xC2\xB7", "."},
+             {"\xE2\x8B\x85", "."},
+             {"\xE2\x81\xB4", "4"}};
+
+enum { SIGNS = sizeof signs / sizeof *signs };
+
+/* "m^2", "N*m" as it is read; false where that is no unit either. */
+static bool respelt(const char *text, size_t length, char out[LONG])
+{
+    size_t n = 0;
+    for (size_t at = 0; at < length && n + 2 < LONG;) {
+        size_t i = 0;
+        while (i < SIGNS && strncmp(text + at, signs[i].written, strlen(signs[i].written)) != 0)
+            i++;
+        if (i == SIGNS) {
+            out[n++] = text[at++];
+            continue;
+        }
+        if (signs[i].read[0]) out[n++] = signs[i].read[0];
+        at += strlen(signs[i].written);
+    }
+    out[n] = '\0';
+    return reads(out);
+}
+
+static bool bad_form(tt_quantity *out, const char *text, size_t at, tt_unit_slip slip)
+{
+    char unit[LONG];
+    if (respelt(text + at, strcspn(text + at, " "), unit))
+        return tt_quantity_fail(out, TT_QUANTITY_UNKNOWN, at + slip.at, slip.length, "write %s",
+                                unit);
+    return tt_quantity_fail(out, TT_QUANTITY_UNKNOWN, at + slip.at, slip.length,
+                            "units are written as mm2, N.m, kN/m, kN.m/rad, 1/K");
+}
+
+/* The whole unit with one word of it mended: "m/sec" where `s` is meant for `sec`. */
+static bool mend(tt_quantity *out, const char *text, size_t at, tt_unit_slip slip, const char *word)
+{
+    char unit[LONG];
+    const size_t start = at + slip.at, behind = start + slip.length;
+    snprintf(unit, sizeof unit, "%.*s%s%.*s", (int)slip.at, text + at, word,
+             (int)strcspn(text + behind, " "), text + behind);
+    return tt_quantity_fail(out, TT_QUANTITY_UNKNOWN, start, slip.length, "write %s",
+                            reads(unit) ? unit : word);
+}
+
 bool tt_hint_unknown(tt_quantity *out, const char *text, size_t at, tt_unit_slip slip, tt_kind kind)
 {
     const size_t start = at + slip.at;
-    if (slip.form)
-        return tt_quantity_fail(out, TT_QUANTITY_UNKNOWN, start, slip.length,
-                                "units are written as mm2, N.m, kN/m, kN.m/rad, 1/K");
+    if (slip.form) return bad_form(out, text, at, slip);
     char word[WORD] = "", all[WORD] = "";
     const size_t length = strcspn(text + at, " ");
     if (slip.length < WORD) memcpy(word, text + start, slip.length);
     if (length < WORD) memcpy(all, text + at, length);
-    const char *hint = refused_hint(word), *near = compound(all, kind);
-    if (!near) near = nearest(word, kind, slip.length == length);
+    const char *hint = refused_hint(word), *whole = compound(all, kind);
+    if (hint && strncmp(hint, "write ", 6) == 0 && reads(hint + 6))
+        return mend(out, text, at, slip, hint + 6);
     if (hint) return tt_quantity_fail(out, TT_QUANTITY_UNKNOWN, start, slip.length, "%s", hint);
-    if (near)
-        return tt_quantity_fail(out, TT_QUANTITY_UNKNOWN, start, slip.length, "write %s", near);
+    if (whole)
+        return tt_quantity_fail(out, TT_QUANTITY_UNKNOWN, start, slip.length, "write %s", whole);
+    const char *near = nearest(word, kind, slip.length == length);
+    if (near) return mend(out, text, at, slip, near);
     return tt_quantity_due(out, TT_QUANTITY_UNKNOWN, start, slip.length, kind,
                            "no unit of that name; ");
 }

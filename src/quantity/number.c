@@ -19,9 +19,10 @@ static const struct {
     {"_", "write the digits without marks between them, such as 1000"},
     {".", "one decimal point, with digits behind it, such as 4.5"},
     {"'", "write feet and inches as 6 ft 2 1/2 in"},
-    {"\"", "write feet and inches as 6 ft 2 1/2 in"},
+    {"\"", "write in for the inch mark, as in 1 1/2 in"},
     {"\xE2\x80\xB2", "write feet and inches as 6 ft 2 1/2 in"},
-    {"\xE2\x80\xB3", "write feet and inches as 6 ft 2 1/2 in"},
+    {"\xE2\x80\xB3", "write in for the inch mark, as in 1 1/2 in"},
+    {"\xE2\x80\x9D", "write in for the inch mark, as in 1 1/2 in"},
     {"\xC2\xB0", "write deg for an angle, K for a temperature difference"},
     {"\xC2\xBA", "write deg for an angle, K for a temperature difference"},
     {"\xC2\xA0", "write a plain blank between number and unit"},
@@ -126,11 +127,22 @@ static bool followed_well(const char *text, size_t at, tt_quantity *out)
     return true;
 }
 
+/* What is typed, or put in by a word processor, in front of a number. */
+static const char *const dashes[][2] = {
+    {"\xE2\x88\x92", "the minus as -"},
+    {"\xE2\x80\x93", "the minus as -, not as an en dash"},
+    {"\xE2\x80\x94", "the minus as -, not as an em dash"},
+    {"\xE2\x80\x9C", "the number without curly quotes"},
+    {"\xE2\x80\x9D", "the number without curly quotes"},
+    {"\xE2\x80\x9E", "the number without curly quotes"},
+};
+
 static bool no_number(const char *text, size_t at, tt_kind kind, tt_quantity *out)
 {
     const size_t length = strcspn(text + at, " ");
-    if (strncmp(text + at, "\xE2\x88\x92", 3) == 0)
-        return tt_quantity_fail(out, TT_QUANTITY_NUMBER, at, 3, "write the minus as -");
+    for (size_t i = 0; i < sizeof dashes / sizeof *dashes; i++)
+        if (strncmp(text + at, dashes[i][0], 3) == 0)
+            return tt_quantity_fail(out, TT_QUANTITY_NUMBER, at, 3, "write %s", dashes[i][1]);
     if (digits(text + at) > MOST_DIGITS)
         return tt_quantity_fail(out, TT_QUANTITY_NUMBER, at, digits(text + at),
                                 "too many digits: 17 say all that can be told");

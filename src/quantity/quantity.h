@@ -50,6 +50,14 @@ double tt_length_unit(const char *name);
 
 typedef enum { TT_METRIC, TT_IMPERIAL } tt_unit_system;
 
+/** The i-th unit that a number without one may be meant in, the likelier first; NULL behind the
+ * last.
+ */
+const char *tt_kind_meant(tt_kind kind, tt_unit_system system, size_t i);
+
+/** The first kind, not the plain number, that reads the text with its unit; TT_Q_COUNT: none. */
+tt_kind tt_quantity_kind(const char *text);
+
 /** Writes an SI value in a reader's unit with `digits` significant digits, unit behind:
  *  0.0125 length -> "12.5 mm"; imperial -> "0.492 in". Chooses m or mm, kN or N, by size. */
 void tt_quantity_write(tt_text *out, double value, tt_kind kind, tt_unit_system system, int digits);

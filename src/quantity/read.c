@@ -90,7 +90,7 @@ static bool with_unit(reading *r, tt_quantity *out)
     if (r->at + length < r->end) return feet_and_inches(r, length, out);
     tt_unit unit;
     tt_unit_slip slip;
-    if (!tt_unit_parse(word, length, &unit, &slip))
+    if (!tt_unit_parse_for(word, length, r->kind, &unit, &slip))
         return tt_hint_unknown(out, r->text, r->at, slip, r->kind);
     out->value = r->number * unit.factor;
     return fits(r, length, &unit, out);

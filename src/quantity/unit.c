@@ -46,7 +46,7 @@ static int digit(const char *text, size_t at, size_t length)
     return at < length && text[at] >= '2' && text[at] <= '9' ? text[at] - '0' : 0;
 }
 
-bool tt_unit_parse(const char *text, size_t length, tt_unit *unit, tt_unit_slip *slip)
+static bool parse(const char *text, size_t length, bool grams, tt_unit *unit, tt_unit_slip *slip)
 {
     const bool inverse = length > 1 && text[0] == '1' && text[1] == '/';
     size_t at = inverse ? 2 : 0;
@@ -54,7 +54,8 @@ bool tt_unit_parse(const char *text, size_t length, tt_unit *unit, tt_unit_slip 
     *unit = (tt_unit){.factor = 1.0};
     for (int sign = inverse ? -1 : 1; length > 0; at++) {
         const size_t n = letters(text + at, length - at);
-        const tt_unit_row *row = tt_unit_find(text + at, n);
+        const bool gram = grams && n == 1 && text[at] == 'g';
+        const tt_unit_row *row = gram ? tt_unit_find("gram", 4) : tt_unit_find(text + at, n);
         *slip = (tt_unit_slip){at, n || at == length ? n : 1, n == 0};
         if (!row) return false;
         const int power = digit(text, at + n, length);
@@ -66,6 +67,23 @@ bool tt_unit_parse(const char *text, size_t length, tt_unit *unit, tt_unit_slip 
         if (text[at] == '/') sign = -1;
     }
     unit->factor /= over;
+    return true;
+}
+
+bool tt_unit_parse(const char *text, size_t length, tt_unit *unit, tt_unit_slip *slip)
+{
+    return parse(text, length, false, unit, slip);
+}
+
+bool tt_unit_parse_for(const char *text, size_t length, tt_kind kind, tt_unit *unit,
+                       tt_unit_slip *slip)
+{
+    const tt_unit due = tt_kind_unit(kind);
+    tt_unit mass;
+    tt_unit_slip other;
+    const bool read = parse(text, length, false, unit, slip);
+    if (!read || tt_unit_same(unit, &due)) return read;
+    if (parse(text, length, true, &mass, &other) && tt_unit_same(&mass, &due)) *unit = mass;
     return true;
 }
 

@@ -33,6 +33,11 @@ const tt_unit_row *tt_unit_find(const char *symbol, size_t length);
  *  text is the unit of a plain number. False with the slip filled. */
 bool tt_unit_parse(const char *text, size_t length, tt_unit *unit, tt_unit_slip *slip);
 
+/** The same for the kind that is due: where `g` as gravity does not come to it and `g` as gram
+ * does, it is read as gram. */
+bool tt_unit_parse_for(const char *text, size_t length, tt_kind kind, tt_unit *unit,
+                       tt_unit_slip *slip);
+
 bool tt_unit_same(const tt_unit *a, const tt_unit *b); /* powers only */
 tt_unit tt_kind_unit(tt_kind kind);
 

@@ -3,6 +3,7 @@
 #include "yamlio/builder.h"
 #include "base/text.h"
 #include "yamlio/encoding.h"
+#include "yamlio/foreign.h"
 
 #include <string.h>
 
@@ -94,6 +95,49 @@ static void check_characters(tt_builder *b, const yaml_event_t *event, tt_place 
                 "an escape that stands for the control character U+%04lX", stray.code);
 }
 
+/* A plain text with a character that looks like another. */
+static void doubt_characters(tt_builder *b, const yaml_event_t *event, tt_place place)
+{
+    const char *hint;
+    size_t at;
+    if (event->data.scalar.style != YAML_PLAIN_SCALAR_STYLE) return;
+    const char *name = tt_lookalike((const char *)event->data.scalar.value, false, &hint, &at);
+    if (!name) return;
+    place.column += (unsigned)at;
+    place.width = 1;
+    tt_diags_add(b->diags, TT_WARNING, TT_D_CHARACTER, place, hint, "%s %s stands in this text",
+                 strchr("aeiou", name[0]) ? "an" : "a", name);
+}
+
+/* Behind the event in the text. Events come in order: the place is followed from the last one. */
+static const char *behind(tt_builder *b, const yaml_event_t *event)
+{
+    for (; b->lines < event->end_mark.line; b->lines++, b->columns = 0) {
+        const char *next = memchr(b->at, '\n', (size_t)(b->end - b->at));
+        b->at = next ? next + 1 : b->end;
+    }
+    for (; b->columns < event->end_mark.column && b->at < b->end; b->columns++) {
+        unsigned long code;
+        const size_t n =
+            tt_character((const unsigned char *)b->at, (size_t)(b->end - b->at), &code);
+        b->at += n ? n : 1;
+    }
+    return b->at;
+}
+
+/* Words, a blank, # and a digit: "Dancer #3" without its quotes. */
+static void doubt_remark(tt_builder *b, const yaml_event_t *event, tt_place place)
+{
+    const char *text = (const char *)event->data.scalar.value;
+    const bool one_line = event->start_mark.line == event->end_mark.line;
+    if (event->data.scalar.style != YAML_PLAIN_SCALAR_STYLE || !one_line) return;
+    if (strchr("0123456789.-+", text[0])) return;
+    const char *at = behind(b, event);
+    if (b->end - at < 3 || at[0] != ' ' || at[1] != '#' || at[2] < '0' || at[2] > '9') return;
+    tt_diags_add(b->diags, TT_WARNING, TT_D_REMARK, place, "put the text in quotes, with the #",
+                 "# begins a remark: the text that is read is `%.60s`", text);
+}
+
 static tt_status take_key(tt_builder *b, const yaml_event_t *event)
 {
     const tt_place place = scalar_place(event);
@@ -117,6 +161,8 @@ static tt_status take_scalar(tt_builder *b, const yaml_event_t *event)
     const yaml_scalar_style_t style = event->data.scalar.style;
     check_tag(b, event->data.scalar.tag, true, tt_event_place(event));
     check_characters(b, event, place);
+    doubt_characters(b, event, place);
+    if (!key_is_due(b)) doubt_remark(b, event, place);
     if (key_is_due(b)) return take_key(b, event);
     tt_node *node = NULL;
     tt_status status = make(b, TT_SCALAR, place, &node);

@@ -34,6 +34,8 @@ typedef struct {
 typedef struct {
     tt_pool *pool;
     tt_diags *diags;
+    const char *at, *end;  /* in the text, behind an event that was asked for; its end */
+    size_t lines, columns; /* of `at` */
     tt_node *root;
     tt_level level[TT_TREE_DEPTH];
     size_t depth, nodes, documents;
@@ -41,7 +43,8 @@ typedef struct {
     TT_LIST(tt_anchor) anchors;
 } tt_builder;
 
-/** Size and characters of a text, before anything else sees it; false and told when it is refused. */
+/** Size and characters of a text, before anything else sees it; false and told when it is refused.
+ */
 bool tt_text_is_read(const char *text, size_t length, tt_diags *diags);
 
 /** TT_OK to go on; TT_E_INPUT when reading must stop; TT_E_NOMEM. Problems that do not stop the

@@ -2,6 +2,7 @@
 #include "yamlio/tree.h"
 #include "yamlio/builder.h"
 #include "yamlio/encoding.h"
+#include "yamlio/foreign.h"
 #include "yamlio/problem.h"
 
 static const tt_place beginning = {1, 1, 1};
@@ -16,7 +17,10 @@ bool tt_text_is_read(const char *text, size_t length, tt_diags *diags)
     }
     if (tt_encoding_check(text, length, &stray)) return true;
     const tt_place place = {stray.line, stray.column, 1};
-    if (stray.utf8)
+    const char *hint, *foreign = tt_foreign(text, length, &hint);
+    if (foreign)
+        tt_complain(diags, TT_D_ENCODING, beginning, hint, "%s", foreign);
+    else if (stray.utf8)
         tt_complain(diags, TT_D_ENCODING, place, "retype this character or take it out",
                     "the control character U+%04lX", stray.code);
     else
@@ -63,7 +67,7 @@ tt_status tt_tree_read(const char *text, size_t length, tt_pool *pool, tt_diags 
     const size_t errors = tt_diags_errors(diags);
     *root = NULL;
     if (!tt_text_is_read(text, length, diags)) return TT_E_INPUT;
-    tt_builder b = {.pool = pool, .diags = diags};
+    tt_builder b = {.pool = pool, .diags = diags, .at = text, .end = text + length};
     tt_status status = build(&b, text, length);
     tt_list_clear(&b.pending);
     tt_list_clear(&b.anchors);

@@ -29,7 +29,7 @@ UNTOLD = {
         weighed_nothing_named weighed_two_named weighed_part_of_a_panel
         armature_box_to_flat armature_of_two_kinds corner_of_an_oval numbers_under_scale
         numbers_with_surface through_another_limb through_backwards through_in_a_segment
-        through_one_place through_unknown
+        through_one_place through_unknown through_a_limb_further_down row_without_girth
         ground_missing ground_without_type hill_and_orography monument_without_detailing
         plate_without_area q_without_detailing soil_and_ground soil_out_of_order solid_and_open
         two_spectra_us above_the_roof detailing_without_reason
@@ -44,6 +44,8 @@ UNTOLD = {
         place_used_early lump_twice segment_name_twice segment_unknown load_named_as_built_in
         load_unknown terms_misspelt row_of_a_bare_point two_stands_on_one_arm hole_in_unknown_segment
         panel_of_one_twice panel_of_unknown_segment seam_between_strangers seam_default_twice
+        alloy_by_its_title grade_by_its_title pipe_by_its_outside place_with_letters_swapped
+        row_without_name segment_the_other_way_round
         weighed_panel_unknown seam_place_unknown seam_twice splice_where_nothing_meets hole_in_no_armature""",
     "where things are": """
         part_hangs_on_nothing places_coincide segment_without_length sole_without_area faces_nowhere
@@ -51,7 +53,7 @@ UNTOLD = {
         box_to_round bronze_at_one_end between_backwards""",
     "a bound of a value that bears a unit, or the order of several": """
         length_absurd spread_misses_value rust_takes_the_wall tube_wall_too_thick
-        cold_that_warms gust_for_a_mean mean_for_a_gust speed_likely_a_gust speed_likely_of_service
+        speed_beyond_any_map cold_that_warms gust_for_a_mean mean_for_a_gust speed_likely_a_gust speed_likely_of_service
         lump_of_too_great_mass material_of_too_great_density armature_box_too_thick corner_too_round numbers_impossible
         numbers_of_great_product hole_as_wide_as_the_tube weighed_less_than_tare
         panel_over_the_whole splice_bolts_outside splice_lug_hole_too_wide""",

@@ -185,6 +185,9 @@ static void sizes_however_they_are_spelt(void **state)
         {"pipe", "pipe 2 XS", "2 sch 80"},
         {"pipe", "3/4 40s", "3/4 sch 40S"},
         {"pipe", "2 xxs", "2 xxs"},
+        {"pipe", "2 XXH", "2 xxs"},
+        {"pipe", "2 XH", "2 sch 80"},
+        {"pipe", "1 1/4 Sch. 80", "1 1/4 sch 80"},
         {"tube", "33.7x4.0", "33.7 x 4"},
         {"tube", "tube 33.7 \xC3\x97 4 mm", "33.7 x 4"},
         {"bar", "20 mm", "bar 20"},
@@ -211,6 +214,39 @@ static void sizes_however_they_are_spelt(void **state)
     };
     for (size_t i = 0; i < sizeof none / sizeof *none; i++)
         assert_null(tt_stock_named(NULL, none[i][0], none[i][1]));
+}
+
+/* Words that name no metal of the table and tell of one: standards number the same steel, EN and
+ * trade write one bronze in several ways. */
+static void metals_by_what_is_said_of_them(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *words;
+        tt_metal_kind kind;
+        const char *name; /* the first; NULL: none */
+    } cases[] = {
+        {"cc480k", TT_CAST, "CC480K"},
+        {"CuSn10", TT_CAST, "CC480K"},
+        {"CuSn5Zn5Pb5", TT_CAST, "CC491K"},
+        {"silicon bronze", TT_CAST, "C87200"},
+        {"Silicon  Bronze", TT_CAST, "C87200"},
+        {"S31603", TT_STEEL, "316L"},
+        {"A312 TP316L", TT_STEEL, "316L"},
+        {"UNS S32205", TT_STEEL, "2205"},
+        {"316l", TT_STEEL, "316L"},
+        {"cheese", TT_CAST, NULL},
+        {"", TT_CAST, NULL},
+        {"316L", TT_CAST, NULL},
+    };
+    for (size_t i = 0; i < sizeof cases / sizeof *cases; i++) {
+        const char *names[3];
+        const size_t n = tt_metals_alike(NULL, cases[i].words, cases[i].kind, names, 3);
+        if ((n > 0) != (cases[i].name != NULL)) print_error("%s: %zu\n", cases[i].words, n);
+        assert_int_equal(n > 0, cases[i].name != NULL);
+        assert_true(n <= 3);
+        if (n) assert_string_equal(names[0], cases[i].name);
+    }
 }
 
 /* Fillers and materials, typed from the reference tables. */
@@ -264,6 +300,7 @@ int main(void)
         cmocka_unit_test(kinds_are_apart),
         cmocka_unit_test(stock_sizes),
         cmocka_unit_test(sizes_however_they_are_spelt),
+        cmocka_unit_test(metals_by_what_is_said_of_them),
         cmocka_unit_test(other_kinds),
         cmocka_unit_test(typical_is_not_minimum),
         cmocka_unit_test(words_and_units),

@@ -144,7 +144,8 @@ static void hints_of_files(void **state)
         {"speed_in_ms", "24 ms", "write m/s; as in `basic_speed: 24 m/s`", "mm"},
         {"sway_with_unit", "15 mm", "a ratio is due, for example 1/100", "0.8"},
         {"grade_missing", "grade", "at the top of the file: armature: {grade: \"1.4462\"}", "add,"},
-        {"grade_in_limb", "`grade` is not a key", "into `armature` at the top of the file", "tube"},
+        {"grade_in_limb", "`grade` is not a key",
+         "all members have one grade: it goes into `armature`", "tube"},
         {"grade_unknown", "not a steel", "`tiptoe stock steels` lists them", "alloys"},
         {"grade_of_other_form", "S355J2H", "did you mean `S355`? `tiptoe stock steels`", "S235"},
         {"alloy_unknown", "not an alloy", "`tiptoe stock alloys` lists them", "steels"},
@@ -156,6 +157,34 @@ static void hints_of_files(void **state)
         {"wall_nil", "`wall` is positive; `0` is not", "wall: 5 mm", "0.01"},
         {"empty", "empty", "README", "second"},
         {"second_document", "second document", "a file of its own", "README"},
+        {"alloy_by_its_title", "`silicon bronze` is not", "did you mean `C87200`, `C87300` or",
+         "name"},
+        {"grade_by_its_title", "`S31603` is not", "did you mean `316L`?", "name one"},
+        {"basis_in_capitals", "`US`", "write us; it reads: eu, us", "terrain"},
+        {"units_inch", "`inch`", "write in", "mm"},
+        {"scale_as_ratio", "`1:3.6`", "write 3.6", "kN"},
+        {"row_without_girth", "`ankle` has no girth", "[ankle, -8, 0, 50, GIRTH]", "outline"},
+        {"row_without_name", "no name", "begins with a name: [NAME, -8, 0, 50, 138]", "girth"},
+        {"row_with_a_comma_too_many", "1 to 6", "write -7.5", "10.5"},
+        {"segment_the_other_way_round", "hip-toe", "did you mean `toe-hip`?", "hip-toe"},
+        {"place_with_letters_swapped", "`teo`", "did you mean `toe`?", "rows"},
+        {"held_welded", "`welded`", "write fixed; it reads: fixed, pinned, rests", "yes"},
+        {"flag_true", "`false`", "write no; it reads", "true"},
+        {"weight_at_the_top", "`weight`", "limits: {mass: 60 kg}", "height"},
+        {"wall_at_the_top", "`wall`", "it goes into `bronze`: {wall: 5 mm}", "mean"},
+        {"pipe_by_its_outside", "1.66 sch 80",
+         "1.66 in is the outside of 1 1/4: write 1 1/4 sch 80", "mean"},
+        {"tube_of_a_gauge", "`11 ga`", "gauges are not read: write the wall", "N.m"},
+        {"tube_with_a_remark", "# begins a remark", "close the bracket", "comma"},
+        {"grade_in_a_member", "`grade`", "all members have one grade", "mean"},
+        {"through_a_limb_further_down", "`toe` is no place of this limb",
+         "its places: palm, wrist, hip", "move"},
+        {"through_another_limb", "`head` is no place of this limb", "write both as one limb",
+         "move"},
+        {"efficiency_as_per_cent", "efficiency", "did you mean 40 %?", "0.4"},
+        {"share_as_a_number", "not_in_wax", "did you mean 5 %?", "3."},
+        {"part_hangs_on_nothing", "`tail` hangs on nothing",
+         "begin `bird` with a place that exists, such as - [hip], or say joins: hip", "rigid"},
         {"row_of_seven", "1 to 6 entries", "[name, x, y, z, girth]", "armature"},
     };
     for (size_t i = 0; i < sizeof cases / sizeof *cases; i++) {
@@ -190,9 +219,24 @@ static void examples_of_the_key(void **state)
         {"site: {wind: {air: x}}", "a density is due; as in `air: 1.25 kg/m3`"},
         {"site: {wind: {air: 1.2}}", "write 1.2 kg/m3; as in `air: 1.25 kg/m3`"},
         {"materials: {bar: {young: 200}}", "write 200 GPa; as in `young: 200 GPa`"},
-        {"materials: {bar: {young: 200000}}", "write its unit, as in `young: 200 GPa`"},
+        {"materials: {bar: {young: 200000}}", "write 200000 MPa; as in `young: 200 GPa`"},
+        {"materials: {bar: {young: 2}}", "write 2 GPa"},
+        {"materials: {bar: {young: 5e13}}", "write its unit, as in `young: 200 GPa`"},
         {"materials: {bar: {yield: 5 kg}}", "as in `yield: 450 MPa`"},
-        {"loads: [{case: a, force: [0, 3, 0]}]", "write 3 kN; as in `force: [0, 0.4 kN, 0]`"},
+        {"loads: [{case: a, force: [0, 3, 0]}]", "write 3 kN or 3 N, whichever is meant; as in"},
+        {"units: in\nlumps: [{name: a, mass: 900}]", "write 900 lb (or 900 kg, if that is meant)"},
+        {"basis: us\nlumps: [{name: a, mass: 900}]", "write 900 lb (or 900 kg, if that is meant)"},
+        {"units: in\nloads: [{case: a, force: [100, 0, 0]}]", "write 100 lbf (or 100 kN,"},
+        {"units: in\nlumps: [{name: a, skin: 300}]", "write 300 in2 or 300 ft2, whichever"},
+        {"units: mm\nlumps: [{name: a, skin: 300}]",
+         "write 300 m2, 300 cm2 or 300 mm2, whichever is meant"},
+        {"basis: us\nsite: {wind: {basic_speed: 115}}",
+         "write 115 mph (or 115 km/h, if that is meant); as in"},
+        {"site: {wind: {basic_speed: 24}}", "write 24 m/s or 24 km/h, whichever is meant"},
+        {"basis: us\nheight: 65", "write 65 in (or 65 mm, if that is meant), or say `units: in`"},
+        {"units: in\nbronze: {wall: x}", "a length is due; as in `wall: 0.20 in`"},
+        {"units: in\narmature: {loss: -1}", "for example: loss: 0.039 in"},
+        {"seams: [{at: a, bronze: partial, efficiency: 40}]", "did you mean 40 %?"},
         {"scale: {measured: 400, wanted: 1800 mm}", "write 400 mm, or say `units: mm`"},
         {"scale: {measured: 400 mm, wanted: 1800}", "write 1800 mm, or say `units: mm`"},
         {"scale: {measured: 400 mm, wanted: 1.8}", "write 1.8 m, or say `units: mm`"},
@@ -274,6 +318,120 @@ static void warnings_of_grades(void **state)
     warns(INSIDE("\"1.4404\"", "{box: [20, 20, 2]}"), 0, 0);
 }
 
+#define WITH(bronze, rows, rest)                                                                   \
+    "units: mm\n" bronze "\nlimbs:\n  leg:\n" rows "stands: [{at: toe, held: fixed}]\n" rest
+#define FIVE "piece: P\nbronze: {alloy: C87300, wall: 5}"
+
+/* What can be and hardly ever is: told once, where it stands; and beside each what is let be. */
+static void warnings_of_doubt(void **state)
+{
+    (void)state;
+    warns(WITH("piece: P\nbronze: {alloy: C87300, wall: 0.5}", PLAIN, ""), 1109, 3);
+    warns(WITH("piece: P\nbronze: {alloy: C87300, wall: 2}", PLAIN, ""), 0, 0);
+    warns(WITH("piece: P\nbronze: {alloy: C87300, wall: 5, extra: 2}", PLAIN, ""), 1109, 3);
+    warns(WITH("piece: P\nbronze: {alloy: C87300, wall: 5, extra: 200 %}", PLAIN, ""), 0, 0);
+    warns(WITH("piece: P\nbronze: {alloy: C87300, wall: 5, extra: 0.2}", PLAIN, ""), 0, 0);
+    warns(WITH(FIVE,
+               "    - [toe, 0, 0, 0, 150]\n    - [ankle, 0, 0, 60, 15]\n"
+               "    - [hip, 0, 0, 620, 200]\n",
+               "segments:\n"
+               "  - {name: toe-ankle, wall: 2}\n  - {name: ankle-hip, wall: 2}\n"),
+          1109, 7);
+    warns(WITH(FIVE,
+               "    - [toe, 0, 0, 0, 15]\n    - [ankle, 0, 0, 60, 150]\n"
+               "    - [hip, 0, 0, 620, 200]\n",
+               "segments: [{name: toe-ankle, wall: 2}]\n"),
+          0, 0);
+    warns(WITH("piece: Dancer #3\nbronze: {alloy: C87300, wall: 5}", PLAIN, ""), 1111, 2);
+    warns(WITH("piece: \"Dancer #3\"\nbronze: {alloy: C87300, wall: 5}", PLAIN, ""), 0, 0);
+    warns(WITH("piece: Dancer #the third\nbronze: {alloy: C87300, wall: 5}", PLAIN, ""), 0, 0);
+    warns(WITH("piece: \xE2\x80\x9C"
+               "Dancer\xE2\x80\x9D\nbronze: {alloy: C87300, wall: 5}",
+               PLAIN, ""),
+          1110, 2);
+    warns(WITH("piece: Heron\xE2\x80\x99s Leg\nbronze: {alloy: C87300, wall: 5}", PLAIN, ""), 0, 0);
+    warns(WITH(FIVE, PLAIN, "scale: {measured: 62, wanted: 2000}\n"), 1408, 9);
+    warns(WITH(FIVE, PLAIN, "scale: {measured: 600, wanted: 2000}\n"), 0, 0);
+    warns(WITH(FIVE, PLAIN, "basis: us\nsite:\n  wind: {basic_speed: 230 mph, exposure: B}\n"),
+          1435, 11);
+    warns(WITH(FIVE, PLAIN, "basis: us\nsite:\n  wind: {basic_speed: 195 mph, exposure: B}\n"), 0,
+          0);
+}
+
+/* The bronze at large fills two segments: told once, with how many more. */
+static void warnings_of_walls(void **state)
+{
+    (void)state;
+    warns(WITH("piece: P\nbronze: {alloy: C87300, wall: 30}",
+               "    - [toe, 0, 0, 0, 50]\n    - [ankle, 0, 0, 60, 50]\n"
+               "    - [hip, 0, 0, 620, 50]\n",
+               ""),
+          1406, 7);
+}
+
+#define OWN(use, density, young, yield)                                                            \
+    "piece: P\nunits: mm\nmaterials:\n  own:\n    density: " density "\n    young: " young         \
+    "\n    poisson: 0.3\n    yield: " yield "\n    ultimate: 600 MPa\n" use "\n"
+#define AS_BRONZE                                                                                  \
+    "bronze: {alloy: own, wall: 5}\nlimbs:\n  leg:\n" PLAIN "stands: [{at: toe, held: fixed}]"
+#define AS_STEEL                                                                                   \
+    "bronze: {alloy: C87300, wall: 5}\narmature: {grade: own, loss: 1}\nlimbs:\n  leg:\n"          \
+    "    rows: [[toe, 0, 0, 0, 150], [hip, 0, 0, 620, 200]]\n    armature: {bar: 20}\n"            \
+    "stands: [{at: toe, held: fixed}]"
+
+static void warnings_of_metals(void **state)
+{
+    (void)state;
+    warns(OWN(AS_BRONZE, "8300 kg/m3", "103 GPa", "120 MPa"), 0, 0);
+    warns(OWN(AS_BRONZE, "836 kg/m3", "103 GPa", "120 MPa"), 1109, 5);
+    warns(OWN(AS_BRONZE, "8300 kg/m3", "200 GPa", "120 MPa"), 1109, 6);
+    warns(OWN(AS_BRONZE, "8300 kg/m3", "103 GPa", "12 MPa"), 1109, 8);
+    warns(OWN(AS_STEEL, "7800 kg/m3", "200 GPa", "350 MPa"), 0, 0);
+    warns(OWN(AS_STEEL, "9000 kg/m3", "200 GPa", "350 MPa"), 1109, 5);
+    warns(OWN(AS_STEEL, "7800 kg/m3", "29 GPa", "350 MPa"), 1109, 6);
+}
+
+#define TUBE(size)                                                                                 \
+    "piece: P\nunits: in\nbronze: {alloy: C87300, wall: 0.2}\narmature: {grade: 2205}\nlimbs:\n"   \
+    "  leg:\n    rows: [[toe, 0, 0, 0, 9], [hip, 0, 0, 30, 9]]\n    armature: {tube: " size "}\n"  \
+    "stands: [{at: toe, held: fixed}]\n"
+
+/* 1 1/4 is the nominal size of a pipe that is 1.660 in outside, with 0.191 in as its sch 80 wall.
+ */
+static void warnings_of_nominal_sizes(void **state)
+{
+    (void)state;
+    warns(TUBE("[1.25, 0.191]"), 1109, 8);
+    warns(TUBE("[1.25, 0.12]"), 0, 0);
+    warns(TUBE("[1.66, 0.191]"), 0, 0);
+}
+
+#define LEANING(more)                                                                              \
+    LEG("    - [toe, 0, 0, 0, 60, 60]\n    - [hip, 0, 0, 620, 60, 40]\n", "faces: " more "\n")
+
+/* Upright it may look along x or y, and both that are proposed are let be; where something is
+ * wrong nothing is said of it. */
+static void faces_that_are_proposed(void **state)
+{
+    (void)state;
+    static const char text[] = LEANING("[1, 0, 2.5]"), wrong[] = LEANING("[1, 0, 2.5]\nhigth: 9");
+    tt_diags *diags = tt_diags_new(0);
+    tt_piece *piece = NULL;
+    assert_int_equal(tt_piece_read("f.yaml", text, strlen(text), NULL, diags, &piece), TT_OK);
+    assert_int_equal(tt_diags_count(diags), 1);
+    assert_string_equal(tt_diags_at(diags, 0)->hint, "say which way its deep, 40 mm at `hip`, "
+                                                     "looks: faces: +x, or faces: +y");
+    tt_diags_free(diags);
+    tt_piece_free(piece);
+    warns(LEANING("+x"), 0, 0);
+    warns(LEANING("+y"), 0, 0);
+    diags = tt_diags_new(0);
+    first_error(wrong, diags);
+    for (size_t i = 0; i < tt_diags_count(diags); i++)
+        assert_int_not_equal(tt_diags_at(diags, i)->number, 1409);
+    tt_diags_free(diags);
+}
+
 #define MAQUETTE(mass) LEG(PLAIN, "scale: 2\nlumps: [{name: fish, at: hip, mass: 2 kg},\n" mass)
 
 /* Is line 7 asked about? A row that lies askew for a comma may be warned of for its axes too. */
@@ -349,6 +507,11 @@ int main(void)
                                        cmocka_unit_test(warnings_of_grades),
                                        cmocka_unit_test(warnings_of_rows),
                                        cmocka_unit_test(warnings_of_lumps),
+                                       cmocka_unit_test(warnings_of_doubt),
+                                       cmocka_unit_test(faces_that_are_proposed),
+                                       cmocka_unit_test(warnings_of_walls),
+                                       cmocka_unit_test(warnings_of_metals),
+                                       cmocka_unit_test(warnings_of_nominal_sizes),
                                        cmocka_unit_test(warnings_of_heights)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

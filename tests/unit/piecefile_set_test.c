@@ -155,6 +155,8 @@ static void wrong_options(void **state)
     wrong("limbs/neck/crown=60", 1505, 12, "limbs/neck/crown=[crown, x, y, z, 60], or crown/4=60");
     wrong("limbs/left leg/hock=60", 1505, 16, "limbs/left leg/hock=[hock, x, y, z, 60]");
     wrong("limbs/neck/crow/3=60", 1505, 12, "`crown`");
+    wrong("limbs/left legg/armature=none", 1505, 7, "did you mean `left leg`?");
+    wrong("limbs/left leg/armature/bar=33 mm", 1206, 25, "armature={bar: 33 mm}");
     wrong("limits={mass: 3,5 kg}", 1104, 16, "commas are not read");
 }
 
@@ -183,6 +185,8 @@ static void scale(void **state)
     assert_near(tt_test_segment(piece, "toe-hock")->wall.is, 0.007, 1e-15);
     tt_piece_free(piece);
     wrong_scale("0.5", 1408, "a maquette grows by 1 to 1000, as in `--scale 3.5`");
+    wrong_scale("1:3.6", 1104, "write 3.6");
+    wrong_scale("1/4", 1408, "write 4");
     wrong_scale("1001", 1408, "1 to 1000");
     wrong_scale("big", 1104, "a number is due; a maquette grows by 1 to 1000, as in `--scale 3.5`");
     wrong_scale("3,5", 1104, "commas are not read");

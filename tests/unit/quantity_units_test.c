@@ -16,6 +16,7 @@ typedef struct {
 static const factor factors[] = {
     {"mm", TT_Q_LENGTH, 0.001},
     {"cm", TT_Q_LENGTH, 0.01},
+    {"dm", TT_Q_LENGTH, 0.1},
     {"m", TT_Q_LENGTH, 1.0},
     {"km", TT_Q_LENGTH, 1000.0},
     {"in", TT_Q_LENGTH, 0.0254},
