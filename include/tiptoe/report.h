@@ -14,7 +14,8 @@ typedef struct {
     int width; /* columns, 0: 96 */
 } tt_text_options;
 
-/** The text result; TT_E_WRITE when the sink stops it. The cautions are always in it. options may be NULL. TT_E_NOT_FINITE when a
+/** The text result; TT_E_WRITE when the sink stops it. The cautions are always in it, but for
+ *  those about a thing that the piece plainly lacks. options may be NULL. TT_E_NOT_FINITE when a
  *  figure in it is no finite number: nothing is written then. */
 tt_status tt_write_text(const tt_assessment *assessment, const tt_text_options *options,
                         tt_sink *sink, void *user);

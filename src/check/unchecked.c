@@ -171,6 +171,16 @@ static bool swings_by_hand(const tt_check_input *in)
     return false;
 }
 
+static bool without_plate(const tt_check_input *in)
+{
+    return !in->piece->works->base.has_plate;
+}
+
+static bool with_plate(const tt_check_input *in)
+{
+    return !without_plate(in);
+}
+
 static bool racked(const tt_check_input *in)
 {
     return in->piece->works->rack.n > 0;
@@ -220,7 +230,11 @@ static const row rows[] = {
     {"anchors",
      "what holds the stands: the welds of bronze and armature to it, plate, rods, and what they "
      "sit in are not described",
-     "base: {plate: ..., anchors: ..., concrete: ...}", true, always},
+     "base: {plate: ..., anchors: ..., concrete: ...}", true, without_plate},
+    {"anchors",
+     "what holds the plate: the welds of bronze and armature to it, rods, and what they sit in are "
+     "not described",
+     "base: {anchors: ..., concrete: ...}", true, with_plate},
     {"footing", "pedestal, footing and soil: not described", "base: {pedestal: ..., footing: ...}",
      true, standing},
     {"fatigue", "fatigue of welds and of the bronze: this version does not compute it", NULL, true,
