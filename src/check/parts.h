@@ -17,6 +17,8 @@ bool tt_finding_add(tt_findings *out, tt_finding finding, tt_steps *steps);
 bool tt_unchecked_add(tt_findings *out, tt_unchecked entry);
 /** Members to be chosen, flats too slender sideways. False without memory. */
 bool tt_unchecked_members(const tt_check_input *in, tt_findings *out);
+/** Ends of the armature and seams that count nothing. False without memory. */
+bool tt_unchecked_transfer(const tt_check_input *in, tt_findings *out);
 /** Stands that rest and would lift, not checked. False without memory. */
 bool tt_lifting(const tt_check_input *in, tt_findings *out);
 bool tt_inapplicable_add(tt_findings *out, const char *check, const char *why);
