@@ -231,9 +231,7 @@ static const row rows[] = {
      "what holds the stands: the welds of bronze and armature to it, plate, rods, and what they "
      "sit in are not described",
      "base: {plate: ..., anchors: ..., concrete: ...}", true, without_plate},
-    {"anchors",
-     "what holds the plate: the welds of bronze and armature to it, rods, and what they sit in are "
-     "not described",
+    {"anchors", "what holds the plate: welds to it, rods, and what they sit in are not described",
      "base: {anchors: ..., concrete: ...}", true, with_plate},
     {"footing", "pedestal, footing and soil: not described", "base: {pedestal: ..., footing: ...}",
      true, standing},
