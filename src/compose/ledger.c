@@ -4,6 +4,7 @@
 #include "compose/parts.h"
 
 #include <math.h>
+#include <string.h>
 
 typedef struct {
     const tt_weights *of;
@@ -17,12 +18,6 @@ static const char *kg(const sheet *s, double mass)
     return tt_say(s->out, mass, "kg", s->piece->report);
 }
 
-/* Nothing where there is none. */
-static const char *kg_or(const sheet *s, double mass)
-{
-    return mass > 0.0 ? kg(s, mass) : "";
-}
-
 static void title(const sheet *s)
 {
     const char *revision =
@@ -33,20 +28,21 @@ static void title(const sheet *s)
 
 /* ---- the sum --------------------------------------------------------------------------------- */
 
+/* By the heavy end, as a check judges it. */
 static const char *against_limit(const sheet *s)
 {
     const double limit = s->piece->limits.mass.is;
     const tt_open *total = &s->ledger->total;
     if (!s->piece->limits.has_mass) return " No limit is given (limits: {mass: ...}).";
     if (total->is > limit)
-        return tt_report_text(s->out, " Over the limit of %s by %s.", kg(s, limit),
-                              kg(s, total->is - limit));
-    const char *left =
-        tt_report_text(s->out, " Limit %s: %s left", kg(s, limit), kg(s, limit - total->is));
+        return tt_report_text(s->out, " Over the limit of %s by %s, by %s at the heavy end.",
+                              kg(s, limit), kg(s, total->is - limit), kg(s, total->high - limit));
     if (total->high > limit)
-        return tt_report_text(s->out, "%s; at the heavy end over it by %s.", left,
-                              kg(s, total->high - limit));
-    return tt_report_text(s->out, "%s, %s at the heavy end.", left, kg(s, limit - total->high));
+        return tt_report_text(
+            s->out, " Over the limit of %s by %s at the heavy end; %s under it as estimated.",
+            kg(s, limit), kg(s, total->high - limit), kg(s, limit - total->is));
+    return tt_report_text(s->out, " Limit %s: %s left, %s at the heavy end.", kg(s, limit),
+                          kg(s, limit - total->is), kg(s, limit - total->high));
 }
 
 static void sum(const sheet *s)
@@ -92,59 +88,84 @@ static void whole(const sheet *s)
 
 /* ---- part by part ---------------------------------------------------------------------------- */
 
-static const char *difference(const sheet *s, const tt_ledger_part *part)
+/* A figure without its unit, where it is the one that the sentence over the table tells. */
+static const char *figure(const sheet *s, double value, const char *unit)
 {
-    if (part->source == TT_BY_GEOMETRY && !part->settled) return "";
-    return tt_report_text(s->out, "%+.0f %%", 100.0 * tt_ledger_difference(part));
+    static const char *const told[][2] = {{"kg", "mm"}, {"lb", "in"}};
+    const char *said = tt_say(s->out, value, unit, s->piece->report);
+    const size_t digits = strcspn(said, " ");
+    const char *const *units = told[s->piece->report == TT_IMPERIAL];
+    const bool plain = said[digits] && (strcmp(said + digits + 1, units[0]) == 0 ||
+                                        strcmp(said + digits + 1, units[1]) == 0);
+    return plain ? tt_report_text(s->out, "%.*s", (int)digits, said) : said;
 }
 
-static const char *wall(const sheet *s, const tt_ledger_part *part)
+static const char *figure_or(const sheet *s, double mass)
 {
-    if (part->nominal_wall <= 0.0) return "solid";
-    return tt_say(s->out, part->nominal_wall, "m", s->piece->report);
+    return mass > 0.0 ? figure(s, mass, "kg") : "";
+}
+
+static bool moved(const tt_ledger_part *part)
+{
+    return part->source != TT_BY_GEOMETRY || part->settled;
 }
 
 static const char *wall_by_weight(const sheet *s, const tt_ledger_part *part)
 {
-    if (part->nominal_wall <= 0.0 || (part->source == TT_BY_GEOMETRY && !part->settled)) return "";
-    return part->wall > 0.0 ? tt_say(s->out, part->wall, "m", s->piece->report) : "none";
+    if (part->nominal_wall <= 0.0 || !moved(part)) return "";
+    return part->wall > 0.0 ? figure(s, part->wall, "m") : "none";
 }
 
-static const char *open(const sheet *s, const tt_open *of)
+static bool is_open(const tt_open *of)
 {
-    if (of->high - of->low <= 1e-9 * of->high) return "";
-    return tt_report_text(s->out, "%s to %s", kg(s, of->low), kg(s, of->high));
+    return of->high - of->low > 1e-9 * of->high;
 }
 
 static void part_row(const sheet *s, const tt_ledger_part *part)
 {
-    const char *const cells[] = {part->name,
-                                 kg(s, part->estimate.is),
-                                 kg_or(s, part->wax),
-                                 kg_or(s, part->scales),
-                                 kg(s, part->taken.is),
-                                 difference(s, part),
-                                 open(s, &part->taken),
-                                 wall(s, part),
-                                 wall_by_weight(s, part)};
+    const tt_open *taken = &part->taken;
+    const char *const cells[] = {
+        part->name,
+        figure(s, part->estimate.is, "kg"),
+        figure_or(s, part->wax),
+        figure_or(s, part->scales),
+        figure(s, taken->is, "kg"),
+        moved(part) ? tt_report_text(s->out, "%+.0f %%", 100.0 * tt_ledger_difference(part)) : "",
+        is_open(taken) ? figure(s, taken->low, "kg") : "",
+        is_open(taken) ? figure(s, taken->high, "kg") : "",
+        part->nominal_wall > 0.0 ? figure(s, part->nominal_wall, "m") : "solid",
+        wall_by_weight(s, part)};
     tt_report_row(s->out, cells);
 }
 
 static void plain_row(const sheet *s, const char *name, const tt_open *of)
 {
-    const char *const cells[] = {name, kg(s, of->is), "", "", kg(s, of->is),
-                                 "",   open(s, of),   "", ""};
+    const char *is = figure(s, of->is, "kg");
+    const char *const cells[] = {name,
+                                 is,
+                                 "",
+                                 "",
+                                 is,
+                                 "",
+                                 is_open(of) ? figure(s, of->low, "kg") : "",
+                                 is_open(of) ? figure(s, of->high, "kg") : "",
+                                 "",
+                                 ""};
     if (of->is > 0.0) tt_report_row(s->out, cells);
 }
 
+/* Numbers alone, so that the names have room. */
 static void table(const sheet *s)
 {
     static const tt_column columns[] = {
-        {"part", TT_LEFT},       {"estimated", TT_RIGHT}, {"by wax", TT_RIGHT},
-        {"scales", TT_RIGHT},    {"taken", TT_RIGHT},     {"off by", TT_RIGHT},
-        {"still open", TT_LEFT}, {"wall", TT_RIGHT},      {"it weighs as", TT_RIGHT}};
+        {"part", TT_LEFT},   {"estimated", TT_RIGHT}, {"by wax", TT_RIGHT}, {"scales", TT_RIGHT},
+        {"taken", TT_RIGHT}, {"off by", TT_RIGHT},    {"low", TT_RIGHT},    {"high", TT_RIGHT},
+        {"wall", TT_RIGHT},  {"weighs as", TT_RIGHT}};
     const double arm = s->ledger->armature;
+    const bool metric = s->piece->report == TT_METRIC;
     tt_report_heading(s->out, 2, "Part by part");
+    tt_report_say(s->out,
+                  metric ? "Weights in kg, walls in mm." : "Weights in lb, walls in inches.");
     tt_report_table(s->out, columns, sizeof columns / sizeof *columns);
     for (size_t i = 0; i < s->ledger->parts; i++) part_row(s, &s->ledger->part[i]);
     plain_row(s, "armature", &(tt_open){arm, arm, arm});
@@ -154,9 +175,9 @@ static void table(const sheet *s)
     }
     tt_report_say(s->out,
                   "Weights are bronze without tare and gates; by wax: the bronze that the wax "
-                  "becomes. Walls are means; the last column is the wall that would weigh "
-                  "what was taken. On the scales a part is taken as known to 3 %, by its wax "
-                  "to 10 %: assumptions of this program.");
+                  "becomes; low and high: how far it is still open. Walls are means; the last "
+                  "column is the wall that would weigh what was taken. On the scales a part is "
+                  "taken as known to 3 %, by its wax to 10 %: assumptions of this program.");
 }
 
 /* ---- what stands out ------------------------------------------------------------------------- */
@@ -207,7 +228,7 @@ static bool hung(const tt_piece *piece)
 
 static void centre(const sheet *s)
 {
-    const tt_vec3 c = s->ledger->centre;
+    const tt_vec3 c = s->of->centre;
     tt_report_heading(s->out, 2, "Centre of mass");
     tt_report_say(s->out, tt_report_text(s->out, "At x = %s, y = %s, z = %s.",
                                          tt_say(s->out, c.x, "m", s->piece->report),

@@ -2,6 +2,8 @@
  * sole, in full size and, when scaled, in millimetres of the maquette. */
 #include "compose/parts.h"
 
+#include <math.h>
+
 static const char *mass(const tt_assessment *a, double kg, tt_report *out)
 {
     return tt_say(out, kg, "kg", a->piece->report);
@@ -66,21 +68,56 @@ static const char *parts(const tt_assessment *a, tt_report *out)
     return n == 1 ? tt_report_text(out, ", all of it %s", only) : words;
 }
 
-/* What was weighed, and the base, which is no part of it. */
+/* Parts far from their estimate. */
+static const char *far_off(const tt_ledger *ledger, tt_report *out)
+{
+    const char *words = "";
+    for (size_t i = 0; i < ledger->parts; i++) {
+        const double off = tt_ledger_difference(&ledger->part[i]);
+        if (fabs(off) > TT_LEDGER_FLAG)
+            words = tt_report_text(out, "%s %s weighs %.0f %% %s than estimated.", words,
+                                   ledger->part[i].name, 100.0 * fabs(off),
+                                   off > 0.0 ? "more" : "less");
+    }
+    return words;
+}
+
+/* Walls that strength takes thinner than they were said, for their weight. */
+static const char *thin_walls(const tt_assessment *a, tt_report *out)
+{
+    const char *words = "";
+    for (size_t s = 0; s < a->piece->segments.n; s++) {
+        const tt_segment *segment = &a->piece->segments.at[s];
+        if (segment->said_low[0] <= 0.0) continue;
+        const bool from = segment->wall.low < segment->said_low[0];
+        words = tt_report_text(
+            out, "%s By its weight the wall of %s is thinner: strength takes it as %s, not %s.",
+            words, segment->name,
+            tt_say(out, from ? segment->wall.low : segment->wall_to.low, "m", a->piece->report),
+            tt_say(out, segment->said_low[from ? 0 : 1], "m", a->piece->report));
+    }
+    return words;
+}
+
+static void weighed(const tt_assessment *a, tt_report *out)
+{
+    const tt_ledger *ledger = a->model->ledger;
+    size_t n = 0;
+    for (size_t i = 0; ledger && i < ledger->parts; i++)
+        n += ledger->part[i].source != TT_BY_GEOMETRY;
+    if (!ledger) return;
+    tt_report_say(out,
+                  tt_report_text(out,
+                                 "Weighed by itself: %zu of %zu parts of the bronze%s; `tiptoe "
+                                 "weigh` tells each.%s%s",
+                                 n, ledger->parts, ledger->whole > 0.0 ? ", and the whole" : "",
+                                 far_off(ledger, out), thin_walls(a, out)));
+}
+
+/* The base, which is no part of it. */
 static void besides(const tt_assessment *a, tt_report *out)
 {
     const double base = tt_base_mass(a->piece);
-    const tt_ledger *ledger = a->model->ledger;
-    size_t weighed = 0;
-    for (size_t i = 0; ledger && i < ledger->parts; i++)
-        weighed += ledger->part[i].source != TT_BY_GEOMETRY;
-    if (ledger)
-        tt_report_say(out,
-                      tt_report_text(out,
-                                     "Of %zu parts of the bronze %zu were weighed by themselves"
-                                     "%s; `tiptoe weigh` tells each.",
-                                     ledger->parts, weighed,
-                                     ledger->whole > 0.0 ? ", and the whole" : ""));
     if (base > 0.0)
         tt_report_say(
             out, tt_report_text(out, "Plate and pedestal, %s, are not in it.", mass(a, base, out)));
@@ -137,6 +174,7 @@ void tt_compose_weight(const tt_assessment *a, tt_report *out)
 {
     tt_report_heading(out, 2, "Weight and balance");
     weight(a, out);
+    weighed(a, out);
     besides(a, out);
     centre(a, out);
     if (a->balance.applies) over_sole(a, out);

@@ -53,13 +53,15 @@ tt_plane_moments tt_polygon_moments(const tt_vec2 *corners, size_t n)
     return n ? tt_plane_about(&sum, -corners[0].x, -corners[0].y) : sum;
 }
 
+/* Square of the distance. */
 static double from_edge(tt_vec2 a, tt_vec2 b, tt_vec2 at)
 {
     const tt_vec2 along = from_to(a, b), to = from_to(a, at);
     const double square = along.x * along.x + along.y * along.y;
     const double t = square > 0.0 ? (along.x * to.x + along.y * to.y) / square : 0.0;
-    const double s = fmin(fmax(t, 0.0), 1.0);
-    return hypot(to.x - s * along.x, to.y - s * along.y);
+    const double s = t < 0.0 ? 0.0 : t > 1.0 ? 1.0 : t;
+    const double x = to.x - s * along.x, y = to.y - s * along.y;
+    return x * x + y * y;
 }
 
 /* Does a ray to the right of `at` cross the edge? */
@@ -75,10 +77,11 @@ double tt_polygon_distance(const tt_vec2 *corners, size_t n, tt_vec2 at)
     bool inside = false;
     for (size_t i = 0; i < n; i++) {
         const tt_vec2 a = corners[i], b = corners[i + 1 < n ? i + 1 : 0];
-        nearest = fmin(nearest, from_edge(a, b, at));
+        const double square = from_edge(a, b, at);
+        if (square < nearest) nearest = square;
         if (passes(a, b, at)) inside = !inside;
     }
-    return inside ? nearest : -nearest;
+    return inside ? sqrt(nearest) : -sqrt(nearest);
 }
 
 double tt_polygon_extent(const tt_vec2 *corners, size_t n, tt_vec2 way)

@@ -107,3 +107,22 @@ double tt_segment_armature(const tt_piece *piece, const tt_segment *segment, dou
     if (member->form == TT_MEMBER_NONE) return 0.0;
     return piece->metals.at[member->metal].fact[TT_P_DENSITY].value * tt_member_area(member, t);
 }
+
+/* Gauss points and weights on 0..1, four of them; quarter by quarter, as the bars of the model end.
+ */
+static const double point[] = {0.069431844202973712, 0.33000947820757187, 0.66999052179242813,
+                               0.93056815579702629};
+static const double weight[] = {0.17392742256872693, 0.32607257743127307, 0.32607257743127307,
+                                0.17392742256872693};
+
+double tt_segment_mass(const tt_piece *piece, const tt_segment *segment, tt_per_length *of,
+                       int which)
+{
+    double sum = 0.0;
+    const double length = tt_segment_length(piece, segment);
+    for (int quarter = 0; quarter < 4; quarter++) {
+        for (int k = 0; k < 4; k++)
+            sum += of(piece, segment, (quarter + point[k]) / 4.0, which) * weight[k];
+    }
+    return sum * length / 4.0;
+}

@@ -24,20 +24,24 @@ typedef struct {
     const tt_panel_part *of;
     size_t n;           /* segments it has a share of */
     tt_open estimate;   /* by geometry */
+    double solid;       /* full to its outlines, heavy end; infinite where no outline tells it */
     double wax, scales; /* bronze by its wax, by the scales; 0: not weighed */
-    tt_open taken;
+    tt_open alone;      /* by itself */
+    tt_open taken;      /* as the whole settled it */
     tt_weight_source source;
     bool settled;        /* moved by the weight of the whole */
     double nominal_wall; /* mean, 0: solid */
     double wall;         /* mean wall that the taken weight implies; 0: none does */
-    double wall_factor;  /* that over the nominal one */
+    double thin_factor;  /* on the nominal walls: what strength counts on at most; up to 1 */
 } tt_ledger_part;
 
 /** The bronze of one segment, over its parts. */
 typedef struct {
     tt_open estimate, taken;
+    double solid;
     tt_weight_source source;
-    double wall_factor; /* least, of its parts on the scales; 1: none */
+    double wall_factor; /* the least thin_factor of its parts */
+    bool thin_by_wax;   /* by a wax */
 } tt_ledger_segment;
 
 typedef struct {
@@ -49,12 +53,23 @@ typedef struct {
     double whole;     /* all of it on the scales, the last word on the sum; 0: not weighed */
     tt_open by_parts; /* the total before the whole settled it */
     tt_open total;    /* bronze, armature, lumps */
-    tt_vec3 centre;   /* of mass, m, of what is taken */
-    double estimated; /* total by geometry */
+    double least;     /* what the whole cannot be lighter than */
+    const tt_weighing *too_light; /* the whole, when it is; NULL */
+    double estimated;             /* total by geometry */
 } tt_ledger;
 
 /** In the pool; false without memory. */
 bool tt_ledger_make(const tt_piece *piece, tt_pool *pool, tt_ledger *out);
+
+/** The part that was weighed; NULL for the whole. */
+tt_ledger_part *tt_ledger_part_of(const tt_ledger *ledger, const tt_weighing *weighing);
+
+/** The bronze of a weighing, or that which its wax becomes. */
+double tt_ledger_bronze(const tt_piece *piece, const tt_ledger *ledger,
+                        const tt_weighing *weighing);
+
+/** Fills the walls of a part from what was taken. */
+void tt_ledger_imply_wall(const tt_piece *piece, tt_ledger_part *part);
 
 /** A difference from the estimate that is told: over 15 % (common practice). */
 #define TT_LEDGER_FLAG 0.15
@@ -66,6 +81,7 @@ struct tt_weights {
     const tt_piece *piece; /* lent */
     tt_pool pool;
     tt_ledger ledger;
+    tt_vec3 centre; /* of mass, m, of what is taken */
 };
 
 /** Was anything weighed that changes a weight? */

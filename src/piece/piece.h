@@ -83,6 +83,7 @@ typedef struct {
     tt_vec3 faces;                  /* unit, resolved */
     tt_outline outline, outline_to; /* kind NONE: bare armature */
     tt_given wall, wall_to;         /* solid: half the smaller width is not meant; see solid */
+    double said_low[2];             /* their low ends before a weight lowered them; 0: none did */
     bool solid;
     double turn, turn_to; /* rad, right-handed about x */
     size_t alloy;         /* index in piece->metals; TT_NONE without bronze */
@@ -334,6 +335,11 @@ double tt_segment_bronze(const tt_piece *piece, const tt_segment *segment, doubl
 
 /** Armature per length at t, kg/m, as bought. */
 double tt_segment_armature(const tt_piece *piece, const tt_segment *segment, double t);
+
+typedef double tt_per_length(const tt_piece *piece, const tt_segment *segment, double t, int which);
+/** Of all of the segment, kg. */
+double tt_segment_mass(const tt_piece *piece, const tt_segment *segment, tt_per_length *of,
+                       int which);
 
 /** Where, in words: "12 mm above the ankle", "at the knee", "towards the crown". In the pool; NULL
  *  without memory. */

@@ -145,8 +145,8 @@ void tt_read_scale(tt_reader *reader, const tt_node *node, const tt_key *key, vo
     (void)field;
     const bool map = node->kind == TT_MAPPING && !tt_tree_find(node, "is");
     const double scale = map ? ratio(reader, node, key) : factor(reader, node, key);
-    if (reader->scale_option) return;
-    reader->piece->scale = scale >= key->least && scale <= key->most ? scale : NAN;
+    reader->own_scale = scale >= key->least && scale <= key->most ? scale : NAN;
+    if (!reader->scale_option) reader->piece->scale = reader->own_scale;
 }
 
 static void wrong_option(tt_reader *reader, const char *scale, const tt_quantity *q)

@@ -73,7 +73,7 @@ void tt_read_panel_name(tt_reader *reader, const tt_node *node, const tt_key *ke
     const char *text = tt_take_text(reader, node, key);
     const tt_works *works = reader->piece->works;
     *(size_t *)field = text[0] ? tt_piece_panel(reader->piece, text) : TT_NONE;
-    if (*(size_t *)field != TT_NONE || !text[0]) return;
+    if (*(size_t *)field != TT_NONE || !text[0] || tt_weighed_instead(reader, node)) return;
     tt_near near = tt_near_to(text);
     for (size_t i = 0; i < works->panels.n; i++) tt_near_try(&near, works->panels.at[i].name);
     tt_wrong(reader, TT_D_NAME_UNKNOWN, node,

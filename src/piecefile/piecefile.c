@@ -55,6 +55,7 @@ static void clear(tt_reader *reader)
     tt_list_clear(&reader->joins);
     tt_list_clear(&reader->sets);
     tt_list_clear(&reader->later);
+    tt_list_clear(&reader->weighed);
     tt_pool_clear(&reader->trees);
 }
 
@@ -67,6 +68,7 @@ tt_status tt_piece_read(const char *file, const char *text, size_t length,
                         .file = file,
                         .text = text,
                         .length = length,
+                        .own_scale = 1,
                         .changes = changes};
     if (!reader.piece) return TT_E_NOMEM;
     const size_t errors = tt_diags_errors(diags);

@@ -124,6 +124,7 @@ struct tt_reader {
     const tt_changes *changes; /* NULL: none */
     size_t errors;             /* that stood in diags before this file */
     bool scale_option;         /* --scale was given: the file's own is not used */
+    double own_scale;          /* that the file says, whatever --scale says */
     double unit;               /* of a bare length, m; 0: bare lengths are refused */
     const char *unit_name;     /* its name; NULL */
     struct {
@@ -157,6 +158,7 @@ struct tt_reader {
     TT_LIST(tt_joins) joins;
     TT_LIST(tt_set_entry) sets;
     TT_LIST(tt_later) later;                /* keys of works.h */
+    TT_LIST(const tt_node *) weighed;       /* entries of works->weighings */
     const tt_node *table_name, *table_rows; /* a table beside by its name, and what it holds */
 };
 

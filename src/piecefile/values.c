@@ -140,7 +140,7 @@ static void default_spread(tt_reader *reader, const tt_key *key, tt_given *out)
     char words[60];
     snprintf(words, sizeof words, "%g to %g of it", key->spread_low, key->spread_high);
     tt_origin_default(reader, "bronze/wall", words,
-                      "no spread was given and nothing was weighed: assumption of this program");
+                      "where no spread was given: assumption of this program");
 }
 
 tt_given tt_take_given(tt_reader *reader, const tt_node *node, const tt_key *key)

@@ -1,10 +1,11 @@
-/* piecefile/weighed.c - what was weighed, in the piece file or in a table beside it; kg. A part on
- * the scales whose mean wall is under the low one lowers it for strength. */
+/* piecefile/weighed.c - what was weighed, in the piece file or in a table beside it; kg. */
 #include "base/text.h"
-#include "piece/ledger.h"
 #include "piecefile/works.h"
 
+#include <ctype.h>
+#include <math.h>
 #include <stdio.h>
+#include <string.h>
 
 void tt_read_plumb(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)
 {
@@ -27,6 +28,50 @@ void tt_read_hangs(tt_reader *reader, const tt_node *node, const tt_key *key, vo
         hang->at = TT_NONE;
         tt_walk(reader, node->child[i], key->map, hang);
     }
+}
+
+/* ---- what was weighed: names that are close by ------------------------------------------------
+ */
+
+/* Of a limb: the panel that makes its segments a part to weigh. */
+static void limb_instead(tt_reader *reader, const tt_node *node, const tt_limb *limb)
+{
+    const tt_segment *segment = &reader->piece->segments.at[limb->first];
+    tt_text hint = {0};
+    if (limb->count == 1) tt_text_format(&hint, "segment: %s is all of it", segment->name);
+    if (limb->count > 1) tt_text_format(&hint, "panels: {%s: [", limb->name);
+    for (size_t i = 0; i < limb->count && limb->count > 1; i++)
+        tt_text_format(&hint, "%s%s", i ? ", " : "", segment[i].name);
+    if (limb->count > 1) tt_text_format(&hint, "]} makes a part of it: panel: %s", limb->name);
+    tt_wrong(reader, TT_D_NAME_UNKNOWN, node, tt_text_of(&hint),
+             "`%.60s` is a limb; segments and panels are weighed", limb->name);
+    if (hint.failed) reader->no_memory = true;
+    tt_text_clear(&hint);
+}
+
+bool tt_weighed_instead(tt_reader *reader, const tt_node *node)
+{
+    const tt_piece *piece = reader->piece;
+    for (size_t i = 0; i < piece->limbs.n && !reader->holes; i++) {
+        if (!tt_is_word(node, piece->limbs.at[i].name) || !piece->limbs.at[i].count) continue;
+        limb_instead(reader, node, &piece->limbs.at[i]);
+        return true;
+    }
+    for (size_t i = 0; i < piece->lumps.n; i++) {
+        if (!tt_is_word(node, piece->lumps.at[i].name)) continue;
+        tt_wrong(reader, TT_D_NAME_UNKNOWN, node, "a lump's weight goes into its `mass`",
+                 "`%.60s` is a lump; segments and panels are weighed", piece->lumps.at[i].name);
+        return true;
+    }
+    return false;
+}
+
+void tt_read_weighed_segment(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)
+{
+    const bool known =
+        node->kind == TT_SCALAR && tt_piece_segment(reader->piece, node->text) != TT_NONE;
+    *(size_t *)field = TT_NONE;
+    if (known || !tt_weighed_instead(reader, node)) tt_read_segment_name(reader, node, key, field);
 }
 
 /* ---- one weighing ---------------------------------------------------------------------------- */
@@ -129,7 +174,8 @@ static void one(tt_reader *reader, const tt_node *entry, tt_works *works)
     metal(reader, entry, &draft);
     net(reader, entry, &draft.weighing);
     segment_rules(reader, entry, &draft.weighing);
-    if (!tt_list_push(&works->weighings, draft.weighing)) reader->no_memory = true;
+    if (!tt_list_push(&works->weighings, draft.weighing) || !tt_list_push(&reader->weighed, entry))
+        reader->no_memory = true;
 }
 
 /* ---- a table --------------------------------------------------------------------------------- */
@@ -150,7 +196,8 @@ static tt_node *as_map(tt_reader *reader, const tt_node *head, const tt_node *ro
     for (size_t i = 0; i < row->n; i++) {
         tt_node *field = row->child[i];
         if (i >= head->n && field->text[0])
-            tt_wrong(reader, TT_D_TABLE, field, "put a text with commas into double quotes",
+            tt_wrong(reader, TT_D_TABLE, field,
+                     "put a text with commas into double quotes; numbers take decimal points",
                      "a field more than the table has columns");
         if (i >= head->n || !field->text[0]) continue;
         field->key = head->child[i]->text;
@@ -200,10 +247,37 @@ static bool heads(tt_reader *reader, const tt_node *head)
     return good;
 }
 
+static bool comma_in_number(const char *text)
+{
+    for (const char *comma = strchr(text, ','); comma; comma = strchr(comma + 1, ','))
+        if (comma > text && isdigit((unsigned char)comma[-1]) && isdigit((unsigned char)comma[1]))
+            return true;
+    return false;
+}
+
+/* A table of a sheet that writes decimal commas: told once, at the first of them. */
+static bool has_commas(tt_reader *reader, const tt_node *rows)
+{
+    const tt_node *head = rows->child[0];
+    for (size_t r = 1; r < rows->n; r++) {
+        for (size_t i = 0; i < rows->child[r]->n && i < head->n; i++) {
+            const tt_node *field = rows->child[r]->child[i];
+            const tt_key *key = tt_key_named(&tt_weighing_map, head->child[i]->text);
+            if (key->kind != TT_KEY_GIVEN || !comma_in_number(field->text)) continue;
+            tt_wrong(reader, TT_D_TABLE, field,
+                     "set the sheet to a language that writes decimal points and save the table "
+                     "again; thousands without a mark",
+                     "`%.40s` has a comma in its number", field->text);
+            return true;
+        }
+    }
+    return false;
+}
+
 static void table(tt_reader *reader, const tt_node *node, tt_works *works)
 {
     const tt_node *rows = tt_neighbour_table(reader, node);
-    if (!rows || !heads(reader, rows->child[0])) return;
+    if (!rows || !heads(reader, rows->child[0]) || has_commas(reader, rows)) return;
     if (rows->n == 1)
         tt_wrong(reader, TT_D_TABLE, rows->child[0], "a row a weighing below the heads",
                  "the table has no rows");
@@ -214,13 +288,41 @@ static void table(tt_reader *reader, const tt_node *node, tt_works *works)
     reader->table_rows = all;
 }
 
+/* ---- of which size --------------------------------------------------------------------------- */
+
+#define NEAR_ENOUGH 0.005 /* a scale told with three digits: 1 % of the weight */
+
+static bool set_somewhere(const tt_node *node)
+{
+    bool set = node && node->set;
+    for (size_t i = 0; node && i < node->n; i++) set = set || set_somewhere(node->child[i]);
+    return set;
+}
+
+/* Castings and waxes are of the size that the file itself says; another one must not lie under
+ * them. */
+static bool of_this_size(tt_reader *reader, const tt_node *node)
+{
+    const bool set = !node->set && set_somewhere(tt_tree_find(reader->root, "scale"));
+    const double own = reader->own_scale;
+    if (reader->scale_option && fabs(reader->piece->scale - own) > NEAR_ENOUGH * own)
+        tt_wrong_key(reader, TT_D_CONTRADICTION, node,
+                     "leave out --scale, or look at the other size with --set weighed=[]",
+                     "what was weighed is of the size of the file's own scale, %.3g", own);
+    else if (set)
+        tt_wrong_key(
+            reader, TT_D_CONTRADICTION, node,
+            "change it in the file, and what was weighed too; or --set weighed=[]",
+            "what was weighed is of the size of the file's own scale, which --set changes");
+    else
+        return true;
+    return false;
+}
+
 void tt_read_weighed(tt_reader *reader, const tt_node *node, const tt_key *key, void *field)
 {
-    if (reader->piece->scale != 1.0) {
-        tt_wrong_key(reader, TT_D_CONTRADICTION, node, "weigh the size that is cast, or scale: 1",
-                     "what was weighed is not of the size that the scale makes of it");
-        return;
-    }
+    const bool nothing = node->kind == TT_SEQUENCE && node->n == 0;
+    if (!nothing && !of_this_size(reader, node)) return;
     if (node->kind == TT_SCALAR && node->text[0])
         table(reader, node, field);
     else if (node->kind == TT_SEQUENCE)
@@ -228,55 +330,4 @@ void tt_read_weighed(tt_reader *reader, const tt_node *node, const tt_key *key, 
             one(reader, node->child[i], field);
     else
         tt_wrong_shape(reader, node, key);
-}
-
-/* ---- over all -------------------------------------------------------------------------------- */
-
-static void too_light(tt_reader *reader, const tt_ledger *ledger)
-{
-    const tt_works *works = reader->piece->works;
-    for (size_t i = 0; i < works->weighings.n; i++) {
-        const tt_weighing *weighing = &works->weighings.at[i];
-        if (weighing->what != TT_WEIGHED_WHOLE ||
-            tt_weighing_net(weighing) > ledger->armature + ledger->lumps.is)
-            continue;
-        tt_complain(reader->diags, TT_D_WEIGHED, weighing->place,
-                    "was the armature in it when it was weighed?",
-                    "the whole weighs %.4g kg, its armature and lumps alone %.4g kg",
-                    tt_weighing_net(weighing), ledger->armature + ledger->lumps.is);
-    }
-}
-
-/* Decision of this program: the measured mass sets the weight, the low wall stays for strength,
- * unless the mean wall of what was weighed is less. */
-static void lower_walls(tt_reader *reader, const tt_ledger *ledger)
-{
-    for (size_t s = 0; s < reader->piece->segments.n; s++) {
-        tt_segment *segment = &reader->piece->segments.at[s];
-        const double factor = ledger->segment[s].wall_factor;
-        if (segment->solid || factor * segment->wall.is >= segment->wall.low) continue;
-        char path[120], words[80];
-        snprintf(path, sizeof path, "segments/%.80s/wall", segment->name);
-        snprintf(words, sizeof words, "low %.3g mm", 1e3 * factor * segment->wall.is);
-        segment->wall.low = factor * segment->wall.is;
-        segment->wall_to.low = factor * segment->wall_to.is;
-        tt_origin_default(reader, path, words,
-                          "so thin its weight says it is at most: the mean wall by the scales");
-    }
-}
-
-void tt_weighed_rules(tt_reader *reader)
-{
-    tt_pool pool = {0};
-    tt_ledger ledger;
-    if (!tt_piece_weighed(reader->piece) || reader->holes ||
-        tt_diags_errors(reader->diags) > reader->errors)
-        return;
-    if (tt_ledger_make(reader->piece, &pool, &ledger)) {
-        too_light(reader, &ledger);
-        lower_walls(reader, &ledger);
-    } else {
-        reader->no_memory = true;
-    }
-    tt_pool_clear(&pool);
 }

@@ -54,11 +54,16 @@ void tt_write_again(tt_reader *reader);
 void tt_seams_left_out(tt_reader *reader);
 /** Height over ground by plate and pedestal, where no other was said. */
 void tt_base_height(tt_reader *reader);
+/** Over what was weighed, once the ledger can be made: weights that cannot be, walls for strength.
+ */
 void tt_weighed_rules(tt_reader *reader);
+/** A limb or a lump where something to weigh is due: told with what it takes, else false. */
+bool tt_weighed_instead(tt_reader *reader, const tt_node *node);
 
 /* Readers of single keys. */
 tt_key_read tt_read_segment_name, tt_read_panel_name, tt_read_between, tt_read_inner, tt_read_bolts,
-    tt_read_size, tt_read_plate_grade, tt_read_rod, tt_read_corners, tt_read_plumb, tt_read_hangs;
+    tt_read_weighed_segment, tt_read_size, tt_read_plate_grade, tt_read_rod, tt_read_corners,
+    tt_read_plumb, tt_read_hangs;
 
 extern const tt_key tt_panel_share, tt_rod_diameter, tt_bolt_circle;
 

@@ -55,7 +55,7 @@ static cJSON *mass(tt_record *r)
 
 static cJSON *centre(tt_record *r)
 {
-    return tt_make_vec3(r, ledger_of(r)->centre);
+    return tt_make_vec3(r, r->weights->centre);
 }
 
 static cJSON *rows(tt_record *r)

@@ -12,6 +12,7 @@ void tt_mid_line_torsion(tt_section *section, double inside, double length, doub
 
 tt_section tt_trace_solid(const tt_outline *outline);
 /** A wall that closes it everywhere gives the solid. */
+double tt_trace_shell_area(const tt_outline *outline, double wall);
 tt_section tt_trace_shell(const tt_outline *outline, double wall);
 
 /** Of a thin closed wall along a polygon: shear areas over area, with the product that ties the two

@@ -161,6 +161,7 @@ double tt_outline_shell_area(const tt_outline *outline, double wall)
     if (outline->kind == TT_OUTLINE_ELLIPSE && wall > 0.0 && wall <= 0.5 * small * small / large) {
         return tt_outline_perimeter(outline) * wall - PI * wall * wall;
     }
+    if (outline->kind == TT_OUTLINE_TRACE && wall > 0.0) return tt_trace_shell_area(outline, wall);
     return tt_section_shell_for_stress(outline, wall).area;
 }
 

@@ -138,6 +138,14 @@ static tt_closed_flow shear_of(const tt_vec2 *corners, size_t n, double wall, do
     return outside;
 }
 
+double tt_trace_shell_area(const tt_outline *outline, double wall)
+{
+    tt_vec2 corner[TT_TRACE_MOST];
+    const size_t n = outline->trace->n;
+    tt_trace_corners(outline->trace, outline->t, corner);
+    return metal_of(corner, n, wall).area;
+}
+
 tt_section tt_trace_shell(const tt_outline *outline, double wall)
 {
     tt_vec2 corner[TT_TRACE_MOST];

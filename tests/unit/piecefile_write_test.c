@@ -367,11 +367,11 @@ static void changed(void **state)
 {
     (void)state;
     const char *const sets[] = {"limbs/neck/wall=7", "segments/bill/wall={is: 3, low: 2.5}",
-                                "site/wind/basic_speed=51.4 mph"};
+                                "site/wind/basic_speed=51.4 mph", "weighed=[]"};
     same_again(
         "changed",
         tt_test_piece("tests/pieces/every-key.yaml",
-                      &(tt_changes){.set = sets, .sets = 3, .scale = "2.5", .rewritable = 1}));
+                      &(tt_changes){.set = sets, .sets = 4, .scale = "2.5", .rewritable = 1}));
 }
 
 /* Quantities in SI, words in quotes only where they must be, names that look like lengths left. */
