@@ -259,6 +259,7 @@ void tt_finish_trace(tt_reader *reader, const tt_draft *draft, tt_segment *segme
                            ? from
                            : drawn(reader, &segment->outline_to, box);
     if (!from || !to || (!box && !corner_to_corner(reader, draft, from, to))) return;
+    if (tt_diags_errors(reader->diags)) return; /* its torsion is dear, and nobody will ask for it */
     const double wall[2] = {segment->solid ? 0.0 : segment->wall.is,
                             segment->solid ? 0.0 : segment->wall_to.is};
     const tt_trace *trace = tt_trace_new(&reader->piece->pool, from->from, to->to, from->n, wall);

@@ -36,9 +36,14 @@ static tt_vec2 less(tt_vec2 a, tt_vec2 b)
     return (tt_vec2){a.x - b.x, a.y - b.y};
 }
 
+static double length_of(tt_vec2 along)
+{
+    return sqrt(dot(along, along));
+}
+
 static size_t parts_of(tt_vec2 a, tt_vec2 b, double whole, size_t refined)
 {
-    const double length = hypot(b.x - a.x, b.y - a.y);
+    const double length = length_of(less(b, a));
     if (length <= 1e-9 * whole) return 0;
     const double parts = floor(COARSE * length / whole + 0.5);
     return refined * (size_t)fmax(parts, 1.0);
@@ -63,7 +68,7 @@ static void influence(const job *j, const element *e, tt_vec2 at, bool self, dou
                       double *of_value)
 {
     const tt_vec2 along = less(e->b, e->a), to = less(e->a, at);
-    const double length = hypot(along.x, along.y);
+    const double length = length_of(along);
     const tt_vec2 t = {along.x / length, along.y / length};
     const double s1 = dot(to, t), s2 = s1 + length;
     const double d = self ? 0.0 : to.x * t.y - to.y * t.x; /* (place on it - at) . outward normal */
@@ -137,7 +142,7 @@ static double energy(const job *j)
     for (size_t i = 0; i < j->n; i++) {
         const element *e = &j->element[i];
         const double a = dot(e->a, j->way), b = dot(e->b, j->way);
-        const double length = hypot(e->b.x - e->a.x, e->b.y - e->a.y);
+        const double length = length_of(less(e->b, e->a));
         sum += j->flux[i] * length * (a * a + a * b + b * b) / 3.0;
     }
     return sum;
