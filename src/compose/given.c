@@ -113,6 +113,7 @@ void tt_compose_given(const tt_assessment *a, tt_report *out)
     tt_compose_site(a, out);
     tt_compose_bronze(a, out);
     tt_compose_steel(a, out);
+    tt_compose_works(a, out);
     tt_compose_segments(a, out);
     tt_compose_burdens(a, out);
     list(a, with_reason, 3, "Values with a reason", out);

@@ -15,6 +15,7 @@ void tt_compose_given(const tt_assessment *a, tt_report *out);
 void tt_compose_site(const tt_assessment *a, tt_report *out);   /* items of a list */
 void tt_compose_bronze(const tt_assessment *a, tt_report *out); /* likewise */
 void tt_compose_steel(const tt_assessment *a, tt_report *out);  /* likewise */
+void tt_compose_works(const tt_assessment *a, tt_report *out);  /* likewise */
 void tt_compose_segments(const tt_assessment *a, tt_report *out);
 void tt_compose_burdens(const tt_assessment *a, tt_report *out); /* lumps, stands, own loads */
 void tt_compose_cautions(const tt_assessment *a, tt_report *out);

@@ -117,10 +117,12 @@ static void weighed(const tt_assessment *a, tt_report *out)
 /* The base, which is no part of it. */
 static void besides(const tt_assessment *a, tt_report *out)
 {
-    const double base = tt_base_mass(a->piece);
-    if (base > 0.0)
-        tt_report_say(
-            out, tt_report_text(out, "Plate and pedestal, %s, are not in it.", mass(a, base, out)));
+    const tt_base *base = &a->piece->works->base;
+    const double kg = tt_base_mass(a->piece);
+    const char *words = !base->has_pedestal ? "The plate, %s, is not in it."
+                        : base->has_plate   ? "Plate and pedestal, %s, are not in it."
+                                            : "The pedestal, %s, is not in it.";
+    if (kg > 0.0) tt_report_say(out, tt_report_text(out, words, mass(a, kg, out)));
 }
 
 static void weight(const tt_assessment *a, tt_report *out)
@@ -130,10 +132,11 @@ static void weight(const tt_assessment *a, tt_report *out)
                                       spread(a, out), parts(a, out), against_limit(a, out)));
 }
 
-/* A length, with its millimetres on the maquette behind it when the piece is scaled. */
-static const char *length(const tt_assessment *a, double m, tt_report *out)
+/* A length in the unit of the largest beside it, with its millimetres on the maquette behind it
+ * when the piece is scaled. */
+static const char *length(const tt_assessment *a, double m, double largest, tt_report *out)
 {
-    const char *full = tt_say(out, m, "m", a->piece->report);
+    const char *full = tt_say_beside(out, m, largest, "m", a->piece->report);
     if (a->piece->scale == 1.0) return full;
     return tt_report_text(out, "%s (%.1f mm on the maquette)", full, m * 1000.0 / a->piece->scale);
 }
@@ -141,16 +144,18 @@ static const char *length(const tt_assessment *a, double m, tt_report *out)
 static void centre(const tt_assessment *a, tt_report *out)
 {
     const tt_vec3 c = a->model->centre[TT_NOMINAL];
-    tt_report_say(out,
-                  tt_report_text(out, "Centre of mass at x = %s, y = %s, z = %s.",
-                                 length(a, c.x, out), length(a, c.y, out), length(a, c.z, out)));
+    const double far = fmax(fmax(fabs(c.x), fabs(c.y)), fabs(c.z));
+    tt_report_say(out, tt_report_text(out, "Centre of mass at x = %s, y = %s, z = %s.",
+                                      length(a, c.x, far, out), length(a, c.y, far, out),
+                                      length(a, c.z, far, out)));
 }
 
 static void over_sole(const tt_assessment *a, tt_report *out)
 {
     const tt_balance *b = &a->balance;
     const bool inside = b->edge_distance >= 0.0;
-    const char *distance = length(a, inside ? b->edge_distance : -b->edge_distance, out);
+    const double far = fabs(b->edge_distance);
+    const char *distance = length(a, far, far, out);
     const char *way = tt_say_bearing(out, b->edge_way);
     const char *drawn = tt_say(out, b->drawn_in, "m", a->piece->report);
     tt_report_say(out, tt_report_text(out,
@@ -162,6 +167,10 @@ static void over_sole(const tt_assessment *a, tt_report *out)
                                                "+x, 90 deg is +y); the edges are drawn in by %s.",
                                       distance, way, drawn));
     if (!b->combination) return;
+    if (!inside) {
+        tt_report_say(out, "Told, not judged: not held down, its own weight tips it over.");
+        return;
+    }
     const tt_finding told = {.has_use = true, .use = b->use, .holds = b->use <= 1.0};
     tt_report_say(
         out, tt_report_text(out,
