@@ -51,6 +51,20 @@ static void check_is_whole(const tt_check *check, const char *id)
     law(said(tt_source_of(check->source)->document), "has a source without a document", id);
 }
 
+/* Every check stands on the page of the manual on results. */
+static void checks_are_in_the_manual(void **state)
+{
+    (void)state;
+    run_text page = run_file(TT_ROOT "/docs/results.md");
+    assert_true(page.n > 0);
+    for (size_t i = 0; i < CHECKS; i++) {
+        char row[80];
+        snprintf(row, sizeof row, "| `%s` |", tt_checks_at(i)->name);
+        law(strstr(page.at, row) != NULL, "is on no page of the manual", check_ids[i]);
+    }
+    free(page.at);
+}
+
 static void checks_are_whole(void **state)
 {
     (void)state;
@@ -333,6 +347,7 @@ static void explanations_keep_to_our_words(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {cmocka_unit_test(checks_are_whole),
+                                       cmocka_unit_test(checks_are_in_the_manual),
                                        cmocka_unit_test(checks_have_a_reference),
                                        cmocka_unit_test(balance_says_why_it_does_not_apply),
                                        cmocka_unit_test(bases_are_whole),
