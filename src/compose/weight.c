@@ -136,7 +136,8 @@ static void weight(const tt_assessment *a, tt_report *out)
  * when the piece is scaled. */
 static const char *length(const tt_assessment *a, double m, double largest, tt_report *out)
 {
-    const char *full = tt_say_beside(out, m, largest, "m", a->piece->report);
+    const tt_unit_system units = a->piece->report;
+    const char *full = tt_say_beside(out, m, units == TT_METRIC ? m : largest, "m", units);
     if (a->piece->scale == 1.0) return full;
     return tt_report_text(out, "%s (%.1f mm on the maquette)", full, m * 1000.0 / a->piece->scale);
 }

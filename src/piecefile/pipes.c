@@ -61,8 +61,8 @@ void tt_doubt_nominal(tt_reader *reader, const tt_node *node, const double tube[
         const tt_stock *stock = pipe_at(reader, i);
         if (!stock) continue;
         if (near_to(tube[0], stock->od, ALIKE)) return;
-        if (!found && near_to(tube[0], nominal_size(stock), 1e-6) &&
-            near_to(tube[1], stock->wall, WALL))
+        if (!found && near_to(tube[1], stock->wall, WALL) &&
+            near_to(tube[0], nominal_size(stock), 1e-6))
             found = stock;
     }
     if (!found) return;

@@ -57,6 +57,18 @@ tt_fibre tt_section_fibre(const tt_section *s, const tt_forces *f)
     return fibre;
 }
 
+/* Largest normal stress of bending: about principal axes round an ellipse, or at a corner of a box;
+ * else at the fibre that is worst. */
+static double bending(const tt_section *s, const tt_forces *f)
+{
+    if (s->trace || s->iyz != 0.0) {
+        const tt_fibre worst = tt_section_fibre(s, f);
+        return fabs(worst.z * worst.ky - worst.y * worst.kz);
+    }
+    const double by_y = fabs(f->my) * s->reach_z / s->iy, by_z = fabs(f->mz) * s->reach_y / s->iz;
+    return s->elliptic ? sqrt(by_y * by_y + by_z * by_z) : by_y + by_z;
+}
+
 tt_stress tt_section_stress(const tt_section *section, const tt_forces *forces)
 {
     const tt_forces about = tt_section_forces(section, forces), *f = &about;
@@ -67,11 +79,9 @@ tt_stress tt_section_stress(const tt_section *section, const tt_forces *forces)
         const double stress = idle ? 0.0 : HUGE_VAL;
         return (tt_stress){stress, stress, stress};
     }
-    const tt_fibre worst = tt_section_fibre(section, f);
-    const double normal =
-        fabs(f->n) / section->area + fabs(worst.z * worst.ky - worst.y * worst.kz);
-    const double shear = fabs(f->t) / section->torsion_modulus +
-                         sqrt(f->vy * section->peak_shear_y * f->vy * section->peak_shear_y +
-                              f->vz * section->peak_shear_z * f->vz * section->peak_shear_z);
+    const double normal = fabs(f->n) / section->area + bending(section, f);
+    const double by_vy = f->vy * section->peak_shear_y, by_vz = f->vz * section->peak_shear_z;
+    const double shear =
+        fabs(f->t) / section->torsion_modulus + sqrt(by_vy * by_vy + by_vz * by_vz);
     return (tt_stress){normal, shear, sqrt(normal * normal + 3.0 * shear * shear)};
 }
