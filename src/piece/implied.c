@@ -1,6 +1,8 @@
 /* piece/implied.c - the mean walls that what was weighed implies: the factor on the nominal walls
- * of a part with which it weighs what was taken, by bisection; m, kg. */
+ * of a part with which it weighs what was taken; m, kg. */
 #include "piece/ledger.h"
+
+#include <math.h>
 
 static double with_walls(const tt_piece *piece, const tt_ledger_part *part, double factor)
 {
@@ -27,19 +29,34 @@ static double mean_wall(const tt_piece *piece, const tt_ledger_part *part)
     return length > 0.0 ? sum / length : 0.0;
 }
 
-/* 0: no wall weighs that. */
+/* 0: no wall weighs that. The weight grows with the wall, almost evenly: false position, the end
+ * that stays counted half (Illinois). */
 static double factor_of(const tt_piece *piece, const tt_ledger_part *part, double mass)
 {
-    double low = 0.0, high = 64.0;
-    if (with_walls(piece, part, high) <= mass || with_walls(piece, part, low) >= mass) return 0.0;
-    for (int i = 0; i < 60; i++) {
-        const double middle = 0.5 * (low + high);
-        if (with_walls(piece, part, middle) < mass)
-            low = middle;
-        else
-            high = middle;
+    double low = 0.0, high = 1.0, over = with_walls(piece, part, high) - mass;
+    for (; over <= 0.0 && high < 64.0; over = with_walls(piece, part, high) - mass) {
+        low = high;
+        high *= 2.0;
     }
-    return 0.5 * (low + high);
+    double under = mass - with_walls(piece, part, low), factor = 0.0;
+    if (over <= 0.0 || under < 0.0 || (under == 0.0 && low == 0.0)) return 0.0;
+    for (int i = 0, last = 0; i < 100 && high - low > 1e-12 * high; i++) {
+        factor = (low * over + high * under) / (under + over);
+        const double more = with_walls(piece, part, factor) - mass;
+        if (fabs(more) <= 1e-12 * mass) break;
+        const int side = more > 0.0 ? 1 : -1;
+        if (side > 0) {
+            high = factor;
+            over = more;
+            if (last == side) under *= 0.5;
+        } else {
+            low = factor;
+            under = -more;
+            if (last == side) over *= 0.5;
+        }
+        last = side;
+    }
+    return factor;
 }
 
 /* Decision of this program: strength counts on no more than the mean wall that the scales show. Of
