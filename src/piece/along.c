@@ -115,11 +115,27 @@ static const double point[] = {0.069431844202973712, 0.33000947820757187, 0.6699
 static const double weight[] = {0.17392742256872693, 0.32607257743127307, 0.32607257743127307,
                                 0.17392742256872693};
 
+/* The same all along: what is there once is there everywhere. */
+static bool even(const tt_segment *segment)
+{
+    const tt_outline *a = &segment->outline, *b = &segment->outline_to;
+    const tt_member *member = &segment->armature;
+    bool same = a->wide == b->wide && a->deep == b->deep && a->kind != TT_OUTLINE_NUMBERS &&
+                segment->wall.is == segment->wall_to.is &&
+                segment->wall.low == segment->wall_to.low &&
+                segment->wall.high == segment->wall_to.high && member->od == member->od_to &&
+                member->deep == member->deep_to && member->wall == member->wall_to;
+    for (size_t i = 0; same && a->trace && i < a->trace->n; i++)
+        same = a->trace->from[i].x == a->trace->to[i].x && a->trace->from[i].y == a->trace->to[i].y;
+    return same;
+}
+
 double tt_segment_mass(const tt_piece *piece, const tt_segment *segment, tt_per_length *of,
                        int which)
 {
     double sum = 0.0;
     const double length = tt_segment_length(piece, segment);
+    if (even(segment)) return of(piece, segment, 0.5, which) * length;
     for (int quarter = 0; quarter < 4; quarter++) {
         for (int k = 0; k < 4; k++)
             sum += of(piece, segment, (quarter + point[k]) / 4.0, which) * weight[k];

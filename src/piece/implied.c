@@ -29,31 +29,34 @@ static double mean_wall(const tt_piece *piece, const tt_ledger_part *part)
     return length > 0.0 ? sum / length : 0.0;
 }
 
-/* 0: no wall weighs that. A chord between two walls that hold the mass between them; where one end
- * stays twice, its error counts half, so that both come nearer (the Illinois rule). */
+/* 0: no wall weighs that. The weight grows with the wall, almost evenly: false position, the end
+ * that stays counted half (Illinois). */
 static double factor_of(const tt_piece *piece, const tt_ledger_part *part, double mass)
 {
-    double low = 0.0, high = 64.0, middle = 0.0;
-    double under = with_walls(piece, part, low) - mass, over = with_walls(piece, part, high) - mass;
-    int stayed = 0;
-    if (under >= 0.0 || over <= 0.0) return 0.0;
-    for (int i = 0; i < 200 && high - low > 1e-12 * high; i++) {
-        middle = high - over * (high - low) / (over - under);
-        const double off = with_walls(piece, part, middle) - mass;
-        if (fabs(off) <= 1e-12 * mass) break;
-        if (off < 0.0) {
-            low = middle;
-            under = off;
-            over *= stayed > 0 ? 0.5 : 1.0;
-            stayed = 1;
-        } else {
-            high = middle;
-            over = off;
-            under *= stayed < 0 ? 0.5 : 1.0;
-            stayed = -1;
-        }
+    double low = 0.0, high = 1.0, over = with_walls(piece, part, high) - mass;
+    for (; over <= 0.0 && high < 64.0; over = with_walls(piece, part, high) - mass) {
+        low = high;
+        high *= 2.0;
     }
-    return middle;
+    double under = mass - with_walls(piece, part, low), factor = 0.0;
+    if (over <= 0.0 || under < 0.0 || (under == 0.0 && low == 0.0)) return 0.0;
+    for (int i = 0, last = 0; i < 100 && high - low > 1e-12 * high; i++) {
+        factor = (low * over + high * under) / (under + over);
+        const double more = with_walls(piece, part, factor) - mass;
+        if (fabs(more) <= 1e-12 * mass) break;
+        const int side = more > 0.0 ? 1 : -1;
+        if (side > 0) {
+            high = factor;
+            over = more;
+            if (last == side) under *= 0.5;
+        } else {
+            low = factor;
+            under = -more;
+            if (last == side) over *= 0.5;
+        }
+        last = side;
+    }
+    return factor;
 }
 
 /* Decision of this program: strength counts on no more than the mean wall that the scales show. Of

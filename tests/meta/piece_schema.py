@@ -26,6 +26,7 @@ UNTOLD = {
         base_rods_through_the_concrete base_test_in_concrete
         weighed_density_of_bronze weighed_neither_wax_nor_bronze
         weighed_wax_and_bronze weighed_whole_in_wax weighed_whole_no weighed_whole_too_light
+        weighed_whole_lighter_than_its_parts weighed_heavier_than_solid weighed_by_the_limb
         weighed_nothing_named weighed_two_named weighed_part_of_a_panel
         armature_box_to_flat armature_of_two_kinds corner_of_an_oval numbers_under_scale
         numbers_with_surface through_another_limb through_backwards through_in_a_segment

@@ -13,9 +13,9 @@ def result_of(program, piece):
     if run.returncode not in (0, 1):
         sys.exit(f"{piece}: exit status {run.returncode}: {run.stderr.decode()}")
     result = json.loads(run.stdout)
-    over = result["limit_kg"] is not None and result["forecast_kg"][1] > result["limit_kg"]
-    if over != (run.returncode == 1):
-        sys.exit(f"{piece}: {result['forecast_kg']} kg, limit {result['limit_kg']}, exit status {run.returncode}")
+    limit, heavy = result["limit_kg"], result["forecast_kg"][1]
+    if (limit is not None and heavy > limit) != (run.returncode == 1):
+        sys.exit(f"{piece}: up to {heavy} kg, limit {limit} kg, exit status {run.returncode}")
     return result
 
 
