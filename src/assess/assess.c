@@ -69,11 +69,22 @@ static tt_status load(tt_assessment *a)
     return status;
 }
 
+static tt_check_input input_of(const tt_assessment *a, double *scratch)
+{
+    return (tt_check_input){a->piece,         a->model,     a->basis, &a->actions,
+                            &a->combinations, &a->solution, scratch};
+}
+
+void tt_assessment_lines(const tt_assessment *a, const tt_finding *finding, tt_steps *steps)
+{
+    const tt_check_input in = input_of(a, NULL);
+    tt_finding_lines(&in, finding, steps);
+}
+
 static tt_status judge(tt_assessment *a)
 {
     double *scratch = tt_pool_take(&a->pool, a->actions.cases.n, sizeof *scratch);
-    const tt_check_input in = {a->piece,         a->model,     a->basis, &a->actions,
-                               &a->combinations, &a->solution, scratch};
+    const tt_check_input in = input_of(a, scratch);
     tt_status status = scratch ? TT_OK : TT_E_NOMEM;
     for (size_t i = 0; i < tt_checks_count() && status == TT_OK; i++) {
         status = tt_checks_at(i)->run(&in, &a->findings);

@@ -35,6 +35,10 @@ struct tt_assessment {
 /** Findings from the worst to the least: indices into findings.list, [findings.list.n]. */
 const size_t *tt_assessment_order(const tt_assessment *assessment);
 
+/** The lines of calculation of a finding, added to `steps`. */
+void tt_assessment_lines(const tt_assessment *assessment, const tt_finding *finding,
+                         tt_steps *steps);
+
 /** The cautions, always printed: NULL-ended. */
 const char *const *tt_cautions(void);
 

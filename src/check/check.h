@@ -5,6 +5,11 @@
 
 #include "combine/combine.h"
 
+typedef struct tt_worst tt_worst;
+typedef struct tt_check_input tt_check_input;
+/** Adds the lines of calculation on a worst cut. */
+typedef void tt_lines_fn(const tt_check_input *in, const tt_worst *worst, tt_steps *steps);
+
 /** What one check found at one place: its worst cut, model, combination and pattern there. */
 typedef struct {
     const char *check;       /* "strength.armature" */
@@ -21,8 +26,11 @@ typedef struct {
     bool holds;
     const char *why;            /* when use is null */
     const char *const *assumes; /* NULL-ended, may be NULL */
-    const tt_step *steps;
+    const tt_step *steps; /* its lines of calculation, steps_n of them; or, made when they are asked
+                             for, `lines` of `worst` */
     size_t steps_n;
+    tt_lines_fn *lines; /* NULL: `steps` */
+    const tt_worst *worst;
     const char *default_key; /* key of the leading action's magnitude, else of the resistance, when
                                 it is a default; NULL */
 } tt_finding;
@@ -49,7 +57,7 @@ typedef struct {
 
 void tt_findings_clear(tt_findings *findings);
 
-typedef struct {
+struct tt_check_input {
     const tt_piece *piece;
     const tt_model *model;
     const tt_basis *basis;
@@ -57,7 +65,10 @@ typedef struct {
     const tt_combinations *combinations;
     const tt_solution *solution;
     double *scratch; /* [cases], for whoever is at work */
-} tt_check_input;
+};
+
+/** The lines of calculation of a finding, added to `steps`. */
+void tt_finding_lines(const tt_check_input *in, const tt_finding *finding, tt_steps *steps);
 
 typedef struct {
     const char *name;    /* "strength.armature" */

@@ -43,6 +43,19 @@ bool tt_finding_add(tt_findings *out, tt_finding finding, tt_steps *steps)
     return fits && tt_list_push(&out->list, finding);
 }
 
+tt_status tt_finding_keep(tt_findings *out, tt_finding finding)
+{
+    const bool whole = finding.where && finding.worst;
+    return whole && tt_list_push(&out->list, finding) ? TT_OK : TT_E_NOMEM;
+}
+
+void tt_finding_lines(const tt_check_input *in, const tt_finding *finding, tt_steps *steps)
+{
+    if (finding->lines && finding->worst) finding->lines(in, finding->worst, steps);
+    for (size_t i = 0; i < finding->steps_n; i++)
+        steps->failed |= !tt_list_push(&steps->list, finding->steps[i]);
+}
+
 bool tt_unchecked_add(tt_findings *out, tt_unchecked entry)
 {
     return tt_list_push(&out->unchecked, entry);
@@ -91,6 +104,9 @@ void tt_finding_place(const tt_check_input *in, tt_findings *out, const tt_worst
     finding->pattern = tt_pattern_name[worst->pattern];
     finding->model = tt_model_name[worst->carry];
     finding->default_key = tt_default_behind(in, worst);
+    tt_worst *kept = tt_pool_take(&out->pool, 1, sizeof *kept);
+    if (kept) *kept = *worst;
+    finding->worst = kept;
 }
 
 tt_status tt_judge_segments(const tt_check_input *in, const tt_by_segment *by, tt_findings *out)

@@ -13,6 +13,8 @@ tt_finding tt_finding_of(const tt_check_input *in, const char *check, double dem
 /** Steps for a finding: started on the findings' pool, moved into the finding. */
 tt_steps tt_steps_start(tt_findings *out);
 bool tt_finding_add(tt_findings *out, tt_finding finding, tt_steps *steps);
+/** Adds a finding whose lines are made when they are asked for. */
+tt_status tt_finding_keep(tt_findings *out, tt_finding finding);
 
 bool tt_unchecked_add(tt_findings *out, tt_unchecked entry);
 /** Members to be chosen, flats too slender sideways. False without memory. */
@@ -55,7 +57,7 @@ typedef struct {
  *  heavy and light weight; then one parabola step between the worst cut and its neighbours. What
  *  cannot be worse than what was seen at the same cut, by the sum of its cases' stresses, is passed
  *  over: the worst is that of all. */
-typedef struct {
+struct tt_worst {
     bool any;
     double use;
     tt_cut cut;     /* a copy: it may lie between the model's cuts */
@@ -63,7 +65,7 @@ typedef struct {
     int carry, pattern;
     const tt_combination *together;
     tt_forces whole;
-} tt_worst;
+};
 
 tt_worst tt_worst_of(const tt_check_input *in, size_t segment, const bool levels[TT_LEVELS],
                      const tt_judged_part *part);

@@ -28,7 +28,11 @@ static void calculation(const tt_assessment *a, const tt_finding *finding, tt_re
                             tt_say_use(out, finding, a->piece->limits.use.is),
                             *loads ? ", under " : "", loads));
     assumptions(finding, out);
-    if (finding->steps_n) tt_report_steps(out, finding->steps, finding->steps_n);
+    tt_steps steps = {.pool = &out->pool};
+    tt_assessment_lines(a, finding, &steps);
+    if (steps.list.n) tt_report_steps(out, steps.list.at, steps.list.n);
+    out->failed |= steps.failed;
+    tt_list_clear(&steps.list);
 }
 
 /* The wind among loads together; NULL where none is. */

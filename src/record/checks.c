@@ -42,7 +42,13 @@ static void check(tt_record *r, cJSON *checks, const tt_finding *finding)
     cJSON *assumes = tt_put(r, row, "assumes", tt_make_array(r));
     for (const char *const *line = finding->assumes; line && *line; line++)
         tt_put_text(r, assumes, NULL, *line);
-    tt_put_steps(r, row, finding->steps, finding->steps_n);
+    tt_pool pool = {0};
+    tt_steps steps = {.pool = &pool};
+    tt_assessment_lines(r->a, finding, &steps);
+    if (steps.failed) r->status = TT_E_NOMEM;
+    tt_put_steps(r, row, steps.list.at, steps.list.n);
+    tt_list_clear(&steps.list);
+    tt_pool_clear(&pool);
 }
 
 cJSON *tt_record_checks(tt_record *r)

@@ -48,27 +48,32 @@ static double use_at(const tt_loaded_cut *at, double stress)
 
 static const tt_judged_part armature = {stress_at, use_at};
 
+static void lines(const tt_check_input *in, const tt_worst *worst, tt_steps *steps)
+{
+    const tt_loaded_cut at = {in, &worst->cut, worst->carry, worst->whole};
+    const tt_section *left = &worst->cut.armature_weak;
+    const tt_forces on = tt_on_armature(&at);
+    tt_steps_forces(steps, in, worst, false, &on);
+    if (!(left->area > 0.0)) return;
+    const tt_stress stress = tt_section_stress(left, &on);
+    tt_steps_stress(steps, left, &on, &stress);
+    strength(in, worst->cut.segment, steps);
+}
+
 static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *out)
 {
     static const bool levels[TT_LEVELS] = {[TT_STRENGTH] = true, [TT_ACCIDENTAL] = true};
     const tt_worst worst = tt_worst_of(in, segment, levels, &armature);
     if (!worst.any) return TT_OK;
     const tt_loaded_cut at = {in, &worst.cut, worst.carry, worst.whole};
-    const tt_forces on = tt_on_armature(&at);
-    tt_steps steps = tt_steps_start(out);
-    tt_steps_forces(&steps, in, &worst, false, &on);
-    tt_stress stress = {0};
-    double f = 0.0;
-    if (worst.cut.armature_weak.area > 0.0) {
-        stress = tt_section_stress(&worst.cut.armature_weak, &on);
-        tt_steps_stress(&steps, &worst.cut.armature_weak, &on, &stress);
-        f = strength(in, segment, &steps);
-    }
-    tt_finding finding = tt_finding_of(in, name, stress.equivalent, f, "Pa",
+    const bool left = worst.cut.armature_weak.area > 0.0;
+    tt_finding finding = tt_finding_of(in, name, left ? stress_at(&at) : 0.0,
+                                       left ? strength(in, segment, NULL) : 0.0, "Pa",
                                        "nothing is left of the wall after corrosion");
     tt_finding_place(in, out, &worst, &finding);
     finding.assumes = assumes_of(in, segment);
-    return finding.where && tt_finding_add(out, finding, &steps) ? TT_OK : TT_E_NOMEM;
+    finding.lines = lines;
+    return tt_finding_keep(out, finding);
 }
 
 static bool applies(const tt_segment *segment)

@@ -111,27 +111,33 @@ static double margin_of_neck(const tt_check_input *in, const tt_cut *cut, double
     return in->piece->limits.use.is * metal_strength(in, cut, quality, NULL) / stress - 1.0;
 }
 
+static void lines(const tt_check_input *in, const tt_worst *worst, tt_steps *steps)
+{
+    const tt_loaded_cut at = {in, &worst->cut, worst->carry, worst->whole};
+    const tt_forces on = tt_on_bronze(&at);
+    const tt_stress stress = tt_section_stress(&worst->cut.bronze_weak, &on);
+    const double quality = quality_of(in, &worst->cut, stress.equivalent);
+    tt_steps_forces(steps, in, worst, true, &on);
+    tt_steps_stress(steps, &worst->cut.bronze_weak, &on, &stress);
+    tell_quality(&in->piece->segments.at[worst->cut.segment], quality, steps);
+    metal_strength(in, &worst->cut, quality, steps);
+}
+
 static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *out)
 {
     static const bool levels[TT_LEVELS] = {[TT_STRENGTH] = true, [TT_ACCIDENTAL] = true};
     const tt_worst worst = tt_worst_of(in, segment, levels, &bronze);
     if (!worst.any) return TT_OK;
     const tt_loaded_cut at = {in, &worst.cut, worst.carry, worst.whole};
-    const tt_forces on = tt_on_bronze(&at);
-    const tt_stress stress = tt_section_stress(&worst.cut.bronze_weak, &on);
-    tt_steps steps = tt_steps_start(out);
-    tt_steps_forces(&steps, in, &worst, true, &on);
-    tt_steps_stress(&steps, &worst.cut.bronze_weak, &on, &stress);
-    const double quality = quality_of(in, &worst.cut, stress.equivalent);
-    tell_quality(&in->piece->segments.at[segment], quality, &steps);
-    const double f = metal_strength(in, &worst.cut, quality, &steps);
+    const double stress = stress_at(&at);
+    const double f = metal_strength(in, &worst.cut, quality_of(in, &worst.cut, stress), NULL);
     tt_finding finding = tt_finding_of(
-        in, name, stress.equivalent, f, "Pa",
+        in, name, stress, f, "Pa",
         worst.cut.seam ? "the seam here counts nothing"
                        : "a seam is possible here and this alloy's seams count nothing");
     tt_finding_place(in, out, &worst, &finding);
     if (finding.has_use && lonely_neck(&worst.cut))
-        finding.margin = margin_of_neck(in, &worst.cut, stress.equivalent);
+        finding.margin = margin_of_neck(in, &worst.cut, stress);
     if (!finding.has_use) {
         const bool said = worst.cut.seam || in->piece->works->seams_said;
         finding.default_key = said ? NULL : "seams"; /* nobody said anything of them: unknown */
@@ -142,7 +148,8 @@ static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *ou
         finding.default_key = tt_default_key(in->piece, in->piece->inspection_origin);
     }
     finding.assumes = assumes;
-    return finding.where && tt_finding_add(out, finding, &steps) ? TT_OK : TT_E_NOMEM;
+    finding.lines = lines;
+    return tt_finding_keep(out, finding);
 }
 
 static bool applies(const tt_segment *segment)
