@@ -24,7 +24,7 @@ static const double inch = 0.0254, pound_a_foot = 0.45359237 / 0.3048;
 
 static const char *length_of(const tt_notes *notes, double length)
 {
-    return notes->inches ? tt_report_text(notes->out, "%.4g in", length / inch)
+    return notes->inches ? tt_report_text(notes->out, "%.4g", length / inch)
                          : tt_report_text(notes->out, "%.5g mm", length * 1000.0);
 }
 
@@ -44,14 +44,14 @@ static const char *wall(const tt_notes *notes, const tt_stock *stock)
 static const char *mass(const tt_notes *notes, const tt_stock *stock)
 {
     const double unit = notes->inches ? pound_a_foot : 1.0;
-    const char *name = notes->inches ? "lb/ft" : "kg/m";
-    return stock->mass > 0.0 ? tt_report_text(notes->out, "%.4g %s", stock->mass / unit, name)
-                             : tt_report_text(notes->out, "(%.3g %s)", mass_of(stock) / unit, name);
+    const char *name = notes->inches ? "" : " kg/m"; /* of inches the head of the column says it */
+    return stock->mass > 0.0 ? tt_report_text(notes->out, "%.4g%s", stock->mass / unit, name)
+                             : tt_report_text(notes->out, "(%.3g%s)", mass_of(stock) / unit, name);
 }
 
 static const char *area(const tt_notes *notes, double of)
 {
-    return notes->inches ? tt_report_text(notes->out, "%.4g in2", of / (inch * inch))
+    return notes->inches ? tt_report_text(notes->out, "%.4g", of / (inch * inch))
                          : tt_report_text(notes->out, "%.4g mm2", of * 1e6);
 }
 
@@ -59,7 +59,7 @@ static const char *area(const tt_notes *notes, double of)
 static const char *modulus(const tt_notes *notes, const tt_stock *stock)
 {
     const double of = tt_stock_inertia(stock, stock->deep > 0.0) / (stock->od / 2.0);
-    return tt_report_text(notes->out, "%.4g in3", of / (inch * inch * inch));
+    return tt_report_text(notes->out, "%.4g", of / (inch * inch * inch));
 }
 
 static void row(const tt_stock_table *table, const tt_data *own, size_t i, tt_notes *notes,
@@ -174,23 +174,25 @@ static const tt_column of_rods[] = {{"name", TT_LEFT},         {"series", TT_LEF
                                     {"diameter", TT_RIGHT},    {"pitch", TT_RIGHT},
                                     {"stress area", TT_RIGHT}, {"source", TT_LEFT}};
 
-static const tt_column of_tubes_in[] = {{"name", TT_LEFT},           {"series", TT_LEFT},
-                                        {"outside", TT_RIGHT},       {"wall", TT_RIGHT},
-                                        {"mass per foot", TT_RIGHT}, {"section modulus", TT_RIGHT},
+/* Inches stand in the heads, so that a row stays on one line. */
+static const tt_column of_tubes_in[] = {{"name", TT_LEFT},         {"series", TT_LEFT},
+                                        {"outside, in", TT_RIGHT}, {"wall, in", TT_RIGHT},
+                                        {"lb/ft", TT_RIGHT},       {"modulus, in3", TT_RIGHT},
                                         {"source", TT_LEFT}};
-static const tt_column of_boxes_in[] = {{"name", TT_LEFT},
-                                        {"series", TT_LEFT},
-                                        {"width", TT_RIGHT},
-                                        {"depth", TT_RIGHT},
-                                        {"wall", TT_RIGHT},
-                                        {"mass per foot", TT_RIGHT},
-                                        {"section modulus", TT_RIGHT},
+static const tt_column of_boxes_in[] = {{"name", TT_LEFT},          {"series", TT_LEFT},
+                                        {"width, in", TT_RIGHT},    {"depth, in", TT_RIGHT},
+                                        {"wall, in", TT_RIGHT},     {"lb/ft", TT_RIGHT},
+                                        {"modulus, in3", TT_RIGHT}, {"source", TT_LEFT}};
+static const tt_column of_flats_in[] = {{"name", TT_LEFT},       {"series", TT_LEFT},
+                                        {"width, in", TT_RIGHT}, {"thickness, in", TT_RIGHT},
+                                        {"lb/ft", TT_RIGHT},     {"on edge, in3", TT_RIGHT},
                                         {"source", TT_LEFT}};
-static const tt_column of_flats_in[] = {{"name", TT_LEFT},           {"series", TT_LEFT},
-                                        {"width", TT_RIGHT},         {"thickness", TT_RIGHT},
-                                        {"mass per foot", TT_RIGHT}, {"modulus on edge", TT_RIGHT},
-                                        {"source", TT_LEFT}};
-#define of_rods_in of_rods /* the same columns */
+static const tt_column of_rods_in[] = {{"name", TT_LEFT},
+                                       {"series", TT_LEFT},
+                                       {"diameter, in", TT_RIGHT},
+                                       {"pitch, in", TT_RIGHT},
+                                       {"stress area, in2", TT_RIGHT},
+                                       {"source", TT_LEFT}};
 
 static const char brackets[] =
     "A mass in brackets is computed: area of the nominal size times 7850 kg/m3, of stainless steel "

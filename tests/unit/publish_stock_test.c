@@ -170,14 +170,14 @@ static void lists_in_inches(void **state)
     (void)state;
     tt_text out = {0};
     const char *text = stock_in("in", NULL, "pipes", NULL, &out);
-    assert_non_null(strstr(text, "section modulus"));
-    assert_non_null(strstr(text, "mass per foot"));
+    assert_non_null(strstr(text, ", in3"));
+    assert_non_null(strstr(text, "lb/ft"));
     assert_null(strstr(text, " mm"));
     const char *row = strstr(text, "\n1 1/2 sch 40 ");
     assert_non_null(row);
     char line[200];
     snprintf(line, sizeof line, "%.*s", (int)strcspn(row + 1, "\n"), row + 1);
-    static const char *const figures[] = {" 1.902 in", " 0.1449 in", " 0.3266 in3"};
+    static const char *const figures[] = {" 1.902 ", " 0.1449 ", " 0.3266 "};
     for (size_t i = 0; i < 3; i++)
         if (!strstr(line, figures[i])) fail_msg("%s lacks %s", line, figures[i]);
     for (size_t t = 4; t < TABLES - 1; t++) {
