@@ -39,6 +39,21 @@ if(TARGET tiptoe)
     -DTARGET=manual_piece_schema -DSCRATCH=${CMAKE_CURRENT_BINARY_DIR}/piece.schema.json
     -P ${CMAKE_CURRENT_SOURCE_DIR}/meta/made.cmake)
 
+  # The schemas of the results, from their templates and the tables of words.
+  add_executable(result_schema ${CMAKE_SOURCE_DIR}/src/build/result_schema.c)
+  target_link_libraries(result_schema PRIVATE libtiptoe)
+  target_include_directories(result_schema PRIVATE ${CMAKE_SOURCE_DIR}/src)
+  set(made)
+  foreach(result result weigh)
+    set(from ${CMAKE_SOURCE_DIR}/src/build/${result}.schema.json.in)
+    set(to ${CMAKE_SOURCE_DIR}/docs/${result}.schema.json)
+    list(APPEND made COMMAND result_schema ${from} > ${to})
+    add_test(NAME meta_${result}_schema COMMAND ${CMAKE_COMMAND} -DTOOL=$<TARGET_FILE:result_schema> -DFROM=${from}
+      -DFILE=${to} -DTARGET=manual_result_schema -DSCRATCH=${CMAKE_CURRENT_BINARY_DIR}/${result}.schema.json
+      -P ${CMAKE_CURRENT_SOURCE_DIR}/meta/made.cmake)
+  endforeach()
+  add_custom_target(manual_result_schema ${made} VERBATIM)
+
   add_test(NAME install_consumer COMMAND sh ${CMAKE_CURRENT_SOURCE_DIR}/install/run ${CMAKE_BINARY_DIR}
     ${CMAKE_INSTALL_LIBDIR} ${CMAKE_C_COMPILER} "${TIPTOE_SANITIZE}")
 

@@ -95,16 +95,17 @@ static void shear_area(tt_record *r, cJSON *row, const char *key, double shear, 
         tt_put_number(r, row, key, shear);
 }
 
+const char *const tt_outline_word[] = {"none", "ellipse", "box", "trace", "numbers"};
+const char *const tt_member_word[] = {"none", "tube", "bar", "box", "flat"};
+
 static const char *outline_word(const tt_outline *outline)
 {
-    static const char *const words[] = {"none", "ellipse", "box", "trace", "numbers"};
-    return outline->corner > 0.0 ? words[TT_OUTLINE_BOX] : words[outline->kind];
+    return tt_outline_word[outline->corner > 0.0 ? TT_OUTLINE_BOX : outline->kind];
 }
 
 static const char *member_word(const tt_member *member)
 {
-    static const char *const words[] = {"none", "tube", "bar", "box", "flat"};
-    return member->choose ? "choose" : words[member->form];
+    return member->choose ? "choose" : tt_member_word[member->form];
 }
 
 static void properties(tt_record *r, cJSON *row, const char *key, const tt_section *section)

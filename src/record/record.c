@@ -42,10 +42,11 @@ static cJSON *scale(tt_record *r)
     return tt_make_number(r, r->a->piece->scale);
 }
 
+const char *const tt_verdict_word[] = {"holds", "falls short", "not checked"};
+
 static cJSON *verdict(tt_record *r)
 {
-    static const char *const words[] = {"holds", "falls short", "not checked"};
-    return tt_make_text(r, words[r->a->verdict]);
+    return tt_make_text(r, tt_verdict_word[r->a->verdict]);
 }
 
 static cJSON *decided_by_default(tt_record *r)

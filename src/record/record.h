@@ -7,6 +7,9 @@
 #include "base/text.h"
 #include "piece/ledger.h"
 
+/** Words of the result by tt_verdict, tt_outline_kind, tt_member_form. */
+extern const char *const tt_verdict_word[], *const tt_outline_word[], *const tt_member_word[];
+
 /** Writes the JSON result, one line a key of the outermost object and a line a row of its lists.
  *  TT_E_NOT_FINITE when a number is none, and then out is not whole; TT_E_NOMEM. */
 tt_status tt_record_json(const tt_assessment *assessment, tt_text *out);

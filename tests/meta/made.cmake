@@ -1,6 +1,6 @@
 cmake_minimum_required(VERSION 3.21)
-# A law has a test: a file of docs/ that the build makes is what it makes.
-execute_process(COMMAND ${TOOL} OUTPUT_FILE ${SCRATCH} RESULT_VARIABLE result)
+# A law has a test: a file of docs/ that the build makes (TOOL, of FROM where it has a template) is what it makes.
+execute_process(COMMAND ${TOOL} ${FROM} OUTPUT_FILE ${SCRATCH} RESULT_VARIABLE result)
 if(result)
   message(FATAL_ERROR "${TOOL}: ${result}")
 endif()
