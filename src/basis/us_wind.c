@@ -220,6 +220,6 @@ double tt_us_gust(const tt_wind_site *site, const tt_wind_body *body, tt_steps *
     const double factor =
         sways ? flexible(body, &g, resonance(site, body, &g, steps), steps) : rigid(&g, steps);
     if (factor >= 0.85) return factor;
-    tt_say(steps, TT_S_asce_rigid, "G used", "", 0.85, "not below 0.85", "max(%.4f, 0.85)", factor);
+    tt_say(steps, TT_S_assumption, "G used", "", 0.85, "not below 0.85", "max(%.4f, 0.85)", factor);
     return 0.85;
 }
