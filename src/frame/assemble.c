@@ -31,9 +31,8 @@ static bool add_between(tt_entries *terms, const int *a, const int *b, const tt_
     return fits;
 }
 
-/* A bar between two bodies, or within one; m is about the masters of the bodies. */
-static bool add_bar(const tt_frame *frame, const tt_frame_bar *bar, const tt_bar_matrix *m,
-                    tt_entries *terms)
+bool tt_add_bar(const tt_frame *frame, const tt_frame_bar *bar, const tt_bar_matrix *m,
+                tt_entries *terms)
 {
     const size_t p = frame->nodes.at[bar->from].body, q = frame->nodes.at[bar->to].body;
     const int *at_a = frame->bodies.at[p].unknown, *at_b = frame->bodies.at[q].unknown;
@@ -49,25 +48,29 @@ static bool add_bar(const tt_frame *frame, const tt_frame_bar *bar, const tt_bar
     return add_own(terms, at_a, &all);
 }
 
-/* T' m T */
-static void bring(tt_mat6 *m, tt_vec3 arm)
+void tt_bring(tt_mat6 *m, tt_vec3 arm)
 {
     tt_rigid_rows(m, arm);
     tt_rigid_columns(m, arm);
 }
 
-/* What strains a bar is the moves of its end less those that its start brings there. */
-static tt_bar_matrix stiffness_of(const tt_frame *frame, const tt_frame_bar *bar)
+tt_vec3 tt_start_arm(const tt_frame *frame, const tt_frame_bar *bar)
 {
     const tt_vec3 along = tt_sub(frame->nodes.at[bar->to].at, frame->nodes.at[bar->from].at);
-    const tt_vec3 a = tt_add(tt_arm(frame, bar->from), along), b = tt_arm(frame, bar->to);
-    tt_bar_matrix k = {.bb = tt_turned(&bar->axes, &bar->end_stiffness)};
+    return tt_add(tt_arm(frame, bar->from), along);
+}
+
+tt_bar_matrix tt_between_bodies(const tt_frame *frame, const tt_frame_bar *bar,
+                                const tt_mat6 *by_end)
+{
+    const tt_vec3 a = tt_start_arm(frame, bar), b = tt_arm(frame, bar->to);
+    tt_bar_matrix k = {.bb = tt_turned(&bar->axes, by_end)};
     k.aa = k.bb;
-    bring(&k.aa, a);
+    tt_bring(&k.aa, a);
     tt_mat6_add(&k.ab, -1.0, &k.bb);
     tt_rigid_rows(&k.ab, a);
     tt_rigid_columns(&k.ab, b);
-    bring(&k.bb, b);
+    tt_bring(&k.bb, b);
     return k;
 }
 
@@ -75,14 +78,19 @@ static tt_bar_matrix mass_of(const tt_frame *frame, const tt_frame_bar *bar)
 {
     const tt_vec3 a = tt_arm(frame, bar->from), b = tt_arm(frame, bar->to);
     tt_bar_matrix m = bar->mass;
-    bring(&m.aa, a);
+    tt_bring(&m.aa, a);
     tt_rigid_rows(&m.ab, a);
     tt_rigid_columns(&m.ab, b);
-    bring(&m.bb, b);
+    tt_bring(&m.bb, b);
     return m;
 }
 
-static tt_status finish(const tt_frame *frame, bool fits, tt_entries *terms, tt_sparse *out)
+bool tt_add_body(const tt_frame *frame, size_t node, const tt_mat6 *own, tt_entries *terms)
+{
+    return add_own(terms, frame->bodies.at[frame->nodes.at[node].body].unknown, own);
+}
+
+tt_status tt_assembled(const tt_frame *frame, bool fits, tt_entries *terms, tt_sparse *out)
 {
     const tt_status status = fits ? tt_sparse_of(terms, frame->unknowns, out) : TT_E_NOMEM;
     tt_list_clear(terms);
@@ -96,17 +104,17 @@ tt_status tt_assemble_stiffness(tt_frame *frame)
     for (size_t i = 0; i < frame->bars.n && fits; i++) {
         const tt_frame_bar *bar = &frame->bars.at[i];
         if (tt_bar_inside(frame, bar)) continue;
-        const tt_bar_matrix k = stiffness_of(frame, bar);
-        fits = add_bar(frame, bar, &k, &terms);
+        const tt_bar_matrix k = tt_between_bodies(frame, bar, &bar->end_stiffness);
+        fits = tt_add_bar(frame, bar, &k, &terms);
     }
     for (size_t i = 0; i < frame->springs.n && fits; i++) {
         const tt_frame_spring_at *at = &frame->springs.at[i];
         tt_mat6 own = {{{0}}};
         for (int d = 0; d < TT_SIX; d++) own.at[d][d] = at->stiffness[d];
-        bring(&own, tt_arm(frame, at->node));
-        fits = add_own(&terms, frame->bodies.at[frame->nodes.at[at->node].body].unknown, &own);
+        tt_bring(&own, tt_arm(frame, at->node));
+        fits = tt_add_body(frame, at->node, &own, &terms);
     }
-    return finish(frame, fits, &terms, &frame->stiffness);
+    return tt_assembled(frame, fits, &terms, &frame->stiffness);
 }
 
 tt_status tt_assemble_mass(tt_frame *frame)
@@ -115,22 +123,21 @@ tt_status tt_assemble_mass(tt_frame *frame)
     bool fits = true;
     for (size_t i = 0; i < frame->bars.n && fits; i++) {
         const tt_bar_matrix m = mass_of(frame, &frame->bars.at[i]);
-        fits = add_bar(frame, &frame->bars.at[i], &m, &terms);
+        fits = tt_add_bar(frame, &frame->bars.at[i], &m, &terms);
     }
     for (size_t i = 0; i < frame->masses.n && fits; i++) {
         const tt_frame_mass_at *at = &frame->masses.at[i];
         tt_mat6 own = tt_unit_matrix();
         tt_rigid_mass(at->mass, at->offset, at->inertia, &own);
-        bring(&own, tt_arm(frame, at->node));
-        fits = add_own(&terms, frame->bodies.at[frame->nodes.at[at->node].body].unknown, &own);
+        tt_bring(&own, tt_arm(frame, at->node));
+        fits = tt_add_body(frame, at->node, &own, &terms);
     }
-    return finish(frame, fits, &terms, &frame->mass);
+    return tt_assembled(frame, fits, &terms, &frame->mass);
 }
 
 static tt_status form_bars(tt_frame *frame, tt_frame_fault *fault)
 {
-    tt_points points;
-    for (int i = 0; i < TT_BAR_POINTS; i++) points.to[i] = tt_bar_integrals(tt_bar_point[i]);
+    const tt_points points = tt_points_of_bars();
     for (size_t i = 0; i < frame->bars.n; i++) {
         tt_frame_bar *bar = &frame->bars.at[i];
         *fault = (tt_frame_fault){.node = bar->from, .direction = -1};

@@ -3,16 +3,7 @@
  */
 #include "frame/parts.h"
 
-/* Section forces at a point from forces at the end, `arm` away along x: My - arm Fz, Mz + arm Fy.
- * m times that, and its transpose times m. */
-static void carry_columns(tt_mat6 *m, double arm)
-{
-    for (int r = 0; r < TT_SIX; r++) {
-        m->at[r][1] += arm * m->at[r][5];
-        m->at[r][2] -= arm * m->at[r][4];
-    }
-}
-
+/* m' times section forces at a point from forces at the end, `arm` away along x: rows. */
 static void carry_rows(tt_mat6 *m, double arm)
 {
     for (int c = 0; c < TT_SIX; c++) {
@@ -21,21 +12,19 @@ static void carry_rows(tt_mat6 *m, double arm)
     }
 }
 
-/* Strains from forces at the end at each point, times the length that it stands for; their virtual
- * work is the flexibility of the end. */
+/* The virtual work of the strains from forces at the end is the flexibility of the end. */
 static bool soften(tt_frame_bar *bar, tt_mat6 strain[TT_BAR_POINTS])
 {
     tt_mat6 sum = {{{0}}};
     for (int i = 0; i < TT_BAR_POINTS; i++) {
-        const double arm = (1.0 - tt_bar_point[i]) * bar->length;
         const tt_mat6 stiffness = bar->flexibility[i];
         if (!tt_mat6_inverse(&stiffness, &bar->flexibility[i])) return false;
-        strain[i] = (tt_mat6){{{0}}};
-        tt_mat6_add(&strain[i], tt_bar_weight[i] * bar->length, &bar->flexibility[i]);
-        carry_columns(&strain[i], arm);
+    }
+    tt_bar_strains(bar, strain);
+    for (int i = 0; i < TT_BAR_POINTS; i++) {
         tt_mat6 part = strain[i];
-        carry_rows(&part, arm);
-        tt_mat6_add(&sum, 1.0, &part);
+        carry_rows(&part, (1.0 - tt_bar_point[i]) * bar->length);
+        tt_mat6_add(&sum, tt_bar_weight[i] * bar->length, &part);
     }
     return tt_mat6_inverse(&sum, &bar->end_stiffness);
 }
@@ -47,10 +36,10 @@ static void moves_of_load(double length, const tt_points *points,
 {
     for (int i = 0; i < TT_BAR_POINTS; i++) {
         const double(*moves)[TT_SIX] = strain[i].at; /* transposed: by section forces */
-        const double w = tt_bar_weight[j];
-        const double sum = length * (w - points->to[i].once[j]);
-        const double lever =
-            length * length * (w * (tt_bar_point[j] - tt_bar_point[i]) + points->to[i].twice[j]);
+        const double w = tt_bar_weight[j], part = tt_bar_weight[i] * length;
+        const double sum = part * length * (w - points->to[i].once[j]);
+        const double lever = part * length * length *
+                             (w * (tt_bar_point[j] - tt_bar_point[i]) + points->to[i].twice[j]);
         for (int k = 0; k < TT_SIX; k++) out[k] += sum * moves[d][k];
         for (int k = 0; k < TT_SIX && d == 1; k++) out[k] += lever * moves[5][k];
         for (int k = 0; k < TT_SIX && d == 2; k++) out[k] -= lever * moves[4][k];
@@ -75,8 +64,10 @@ static void hold(tt_frame_bar *bar, const tt_points *points, const tt_mat6 strai
 bool tt_bar_form(tt_frame_bar *bar, const tt_points *points)
 {
     tt_mat6 strain[TT_BAR_POINTS];
+    tt_bar_shape shape[TT_BAR_POINTS];
     if (!soften(bar, strain)) return false;
     hold(bar, points, strain);
-    bar->mass = tt_bar_mass(bar, points, strain);
+    tt_bar_shapes(bar, points, strain, shape);
+    bar->mass = tt_bar_mass(bar, shape);
     return true;
 }

@@ -68,8 +68,24 @@ void tt_bar_strain(const tt_frame *frame, const tt_frame_bar *bar, long double (
     double moved[TT_SIX], end[TT_SIX] = {0};
     tt_bar_moved(frame, bar, nodes, moved);
     tt_mat6_apply(&bar->end_stiffness, moved, end);
+    tt_bar_push_end(bar, end, ends);
+}
+
+void tt_bar_push_end(const tt_frame_bar *bar, const double end[TT_SIX], tt_bar_ends *ends)
+{
     for (int d = 0; d < TT_SIX; d++) ends->end[d] += end[d];
     balance(bar, end, ends->start);
+}
+
+void tt_bar_push_nodes(const tt_frame_bar *bar, const tt_bar_ends *ends, double (*nodes)[TT_SIX])
+{
+    double start[TT_SIX], end[TT_SIX];
+    tt_six_global(&bar->axes, ends->start, start);
+    tt_six_global(&bar->axes, ends->end, end);
+    for (int d = 0; d < TT_SIX; d++) {
+        nodes[bar->from][d] += start[d];
+        nodes[bar->to][d] += end[d];
+    }
 }
 
 tt_frame_cut tt_frame_cut_at(double x)
@@ -93,12 +109,11 @@ static tt_vec3 weighed(const tt_vec3 *line, const double weight[TT_BAR_POINTS], 
 }
 
 /* The load before the cut is taken off; its distance towards the cut counts the other way. */
-void tt_frame_cut_section(const tt_frame *frame, const tt_frame_state *state,
-                          const tt_frame_load *load, size_t index, const tt_frame_cut *cut,
-                          double out[TT_SIX])
+void tt_section_from(const tt_frame *frame, const tt_frame_load *load, size_t index,
+                     const tt_frame_cut *cut, const double start[TT_SIX], double out[TT_SIX])
 {
     const tt_frame_bar *bar = &frame->bars.at[index];
-    const double length = bar->length, *start = state->end[index];
+    const double length = bar->length;
     const tt_vec3 *force = tt_line_of(load->line_force, index);
     const tt_vec3 *moment = tt_line_of(load->line_moment, index);
     tt_vec3 sum = {0, 0, 0}, turn = {0, 0, 0}, lever = {0, 0, 0};
@@ -111,6 +126,13 @@ void tt_frame_cut_section(const tt_frame *frame, const tt_frame_state *state,
     }
     if (moment) turn = tt_to_local(&bar->axes, weighed(moment, cut->once, -length));
     add_load(sum, turn, lever, out);
+}
+
+void tt_frame_cut_section(const tt_frame *frame, const tt_frame_state *state,
+                          const tt_frame_load *load, size_t bar, const tt_frame_cut *cut,
+                          double out[TT_SIX])
+{
+    tt_section_from(frame, load, bar, cut, state->end[bar], out);
 }
 
 void tt_frame_section(const tt_frame *frame, const tt_frame_state *state, const tt_frame_load *load,

@@ -2,23 +2,6 @@
  * point are those of the start as a rigid body plus the strains between, integrated. SI. */
 #include "frame/parts.h"
 
-/* Moves at a point when the end moves by one, the start held: u' = e0, v' = gamma_y + theta_z,
- * w' = gamma_z - theta_y, theta' = the three turns per metre. */
-static tt_mat6 moves_of_end(double length, const tt_integrals *to,
-                            const tt_mat6 strain[TT_BAR_POINTS])
-{
-    tt_mat6 moves = {{{0}}};
-    for (int j = 0; j < TT_BAR_POINTS; j++) {
-        const double lever = to->twice[j] / tt_bar_weight[j] * length;
-        tt_mat6_add(&moves, to->once[j] / tt_bar_weight[j], &strain[j]);
-        for (int c = 0; c < TT_SIX; c++) {
-            moves.at[1][c] += lever * strain[j].at[5][c];
-            moves.at[2][c] -= lever * strain[j].at[4][c];
-        }
-    }
-    return moves;
-}
-
 /* m becomes what moves the mass that a point stands for. */
 static void push(const tt_frame_bar *bar, int i, tt_mat6 *m)
 {
@@ -61,18 +44,10 @@ static void hold_end(double length, tt_bar_matrix *m)
     tt_mat6_add(&m->aa, -1.0, &turned);
 }
 
-tt_bar_matrix tt_bar_mass(const tt_frame_bar *bar, const tt_points *points,
-                          const tt_mat6 strain[TT_BAR_POINTS])
+tt_bar_matrix tt_bar_mass(const tt_frame_bar *bar, const tt_bar_shape shape[TT_BAR_POINTS])
 {
-    tt_mat6 by_end[TT_BAR_POINTS];
     tt_bar_matrix m = {.aa = {{{0}}}};
-    for (int j = 0; j < TT_BAR_POINTS; j++) {
-        by_end[j] = tt_mat6_mul(&strain[j], &bar->end_stiffness);
-    }
-    for (int i = 0; i < TT_BAR_POINTS; i++) {
-        const tt_mat6 end = moves_of_end(bar->length, &points->to[i], by_end);
-        add_point(bar, i, &end, &m);
-    }
+    for (int i = 0; i < TT_BAR_POINTS; i++) add_point(bar, i, &shape[i].moves, &m);
     hold_end(bar->length, &m);
     return (tt_bar_matrix){tt_turned(&bar->axes, &m.aa), tt_turned(&bar->axes, &m.ab),
                            tt_turned(&bar->axes, &m.bb)};

@@ -2,6 +2,7 @@
 #include "frame/parts.h"
 #include "base/alloc.h"
 
+#include <math.h>
 #include <string.h>
 
 tt_frame *tt_frame_new(void)
@@ -45,6 +46,9 @@ static void put_section(tt_frame_bar *bar, int point, const tt_bar_section *sect
     bar->matter[point] = (tt_bar_matter){
         section->mass, {0.0, section->mass_y, section->mass_z}, {turn[0], turn[1], turn[2]}};
     memcpy(bar->flexibility[point].at, section->stiffness, sizeof section->stiffness);
+    const double(*k)[TT_SIX] = section->stiffness;
+    const double r2 = (k[4][4] + k[5][5]) / k[0][0];
+    bar->wagner[point] = isfinite(r2) && isfinite(k[0][0]) ? r2 : 0.0;
 }
 
 bool tt_frame_add_bar(tt_frame *frame, size_t from, size_t to, const tt_axes *axes,

@@ -81,6 +81,9 @@ typedef struct {
     const tt_vec3 *line_force;    /* [bars * TT_BAR_POINTS] N/m, global, on the bar's axis */
     const tt_vec3 *line_moment;   /* same, N.m/m, global */
     const double (*node)[TT_SIX]; /* [nodes] N and N.m, global */
+    const double (*lever)[3][3];  /* [nodes] of the forces in `node` that act beside it: the sum of
+                                     force (rows) times way from the node (columns), N.m, global;
+                                     their moments are in `node` too. Read by second order only. */
 } tt_frame_load;
 
 /** What a load case does. Arrays live in the pool given to tt_frame_solve. */

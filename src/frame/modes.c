@@ -107,8 +107,8 @@ static tt_status find(search *s, size_t width, size_t *keep)
     const tt_frame *frame = s->frame;
     for (size_t wanted = s->least + 3;; wanted *= 2) {
         tt_eigen_free(&s->found);
-        const tt_status status = tt_eigen_lowest_wide(&frame->stiffness, &frame->factor,
-                                                      &frame->mass, wanted, width, &s->found);
+        const tt_status status =
+            tt_eigen_lowest_wide(&frame->factor, &frame->mass, wanted, width, &s->found);
         if (status != TT_OK || keep_enough(s, keep)) return status;
     }
 }
@@ -136,40 +136,6 @@ static tt_status find_and_prove(search *s, size_t *keep, tt_mode_proof *proof)
         if (status == TT_OK) status = prove(s, *keep, proof);
     }
     return status;
-}
-
-static double sized(const double six[TT_SIX], int first)
-{
-    return sqrt(six[first] * six[first] + six[first + 1] * six[first + 1] +
-                six[first + 2] * six[first + 2]);
-}
-
-/* The node that moves (first 0) or turns (first 3) most; its size with the sign of its largest
- * part, so that the shape is the same whatever sign the iteration left. */
-static double largest(const tt_frame *frame, double (*shape)[TT_SIX], int first)
-{
-    double most = 0.0, sign = 1.0;
-    for (size_t i = 0; i < frame->nodes.n; i++) {
-        const double size = sized(shape[i], first);
-        if (size <= most * (1.0 + 1e-9)) continue;
-        most = size;
-        int lead = first;
-        for (int d = first + 1; d < first + 3; d++) {
-            if (fabs(shape[i][d]) > fabs(shape[i][lead]) * (1.0 + 1e-9)) lead = d;
-        }
-        sign = shape[i][lead] < 0.0 ? -1.0 : 1.0;
-    }
-    return sign * most;
-}
-
-/* Largest move 1; of a shape that only turns (a shaft) the largest turn 1. */
-static void normalize(const tt_frame *frame, double (*shape)[TT_SIX])
-{
-    const double move = largest(frame, shape, 0), turn = largest(frame, shape, 3);
-    const double unit = fabs(move) > 1e-9 * fabs(turn) ? move : turn;
-    for (size_t i = 0; i < frame->nodes.n && unit != 0.0; i++) {
-        for (int d = 0; d < TT_SIX; d++) shape[i][d] /= unit;
-    }
 }
 
 /* Lord Rayleigh's quotient with the energies of the bars: free of what rounding does to the
@@ -213,7 +179,7 @@ static tt_status give(const search *s, size_t keep, tt_pool *pool, tt_modes *mod
         if (!mode->shape) return TT_E_NOMEM;
         tt_spread(frame, s->found.shape + i * (size_t)frame->unknowns, s->bodies);
         tt_node_moves(frame, s->bodies, mode->shape);
-        normalize(frame, mode->shape);
+        tt_shape_normalize(frame, mode->shape);
     }
     modes->n = keep;
     sort(modes);

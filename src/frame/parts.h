@@ -29,6 +29,7 @@ typedef struct {
     tt_bar_matter matter[TT_BAR_POINTS];
     tt_mat6 flexibility[TT_BAR_POINTS]; /* strains from section forces; unprepared the inverse */
     tt_mat6 end_stiffness;              /* forces at the end from its moves, start held; local */
+    double wagner[TT_BAR_POINTS]; /* m2, of the axial force: sum of E r^2 over the section by EA */
     double held[TT_BAR_POINTS][TT_SIX][TT_SIX]; /* [j][d]: forces on the end, both ends held, by a
                                                    line load of one along d at point j; local */
     tt_bar_matrix mass;                         /* global */
@@ -99,21 +100,33 @@ tt_mat6 tt_turned(const tt_axes *axes, const tt_mat6 *local);
 void tt_six_global(const tt_axes *axes, const double local[TT_SIX], double out[TT_SIX]);
 void tt_six_local(const tt_axes *axes, const double global[TT_SIX], double out[TT_SIX]);
 
-/* bar.c */
+/* shapes.c */
 /** Integrals up to each point, [i] up to point i. */
 typedef struct {
     tt_integrals to[TT_BAR_POINTS];
 } tt_points;
+tt_points tt_points_of_bars(void);
+/** At a point, from how the end of the bar moves while its start is held; local. */
+typedef struct {
+    tt_mat6 strain, moves;
+} tt_bar_shape;
+/** Strains at the points from forces at the end. */
+void tt_bar_strains(const tt_frame_bar *bar, tt_mat6 strain[TT_BAR_POINTS]);
+void tt_bar_shapes(const tt_frame_bar *bar, const tt_points *points,
+                   const tt_mat6 strain[TT_BAR_POINTS], tt_bar_shape shape[TT_BAR_POINTS]);
+
+/* bar.c */
 /** Flexibilities, end stiffness, forces of the held bar, mass. False when a section has no
  *  stiffness in some direction. */
 bool tt_bar_form(tt_frame_bar *bar, const tt_points *points);
 
-/* barmass.c: strain[i]: strains at point i from forces at the end, times the length that the point
- * stands for. */
-tt_bar_matrix tt_bar_mass(const tt_frame_bar *bar, const tt_points *points,
-                          const tt_mat6 strain[TT_BAR_POINTS]);
+/* barmass.c */
+tt_bar_matrix tt_bar_mass(const tt_frame_bar *bar, const tt_bar_shape shape[TT_BAR_POINTS]);
 
 /* barload.c */
+/** As tt_frame_cut_section, from the section forces at the start. */
+void tt_section_from(const tt_frame *frame, const tt_frame_load *load, size_t bar,
+                     const tt_frame_cut *cut, const double start[TT_SIX], double out[TT_SIX]);
 /** Forces of the nodes on the ends of a bar; local. */
 typedef struct {
     double start[TT_SIX], end[TT_SIX];
@@ -125,6 +138,10 @@ tt_bar_ends tt_bar_held(const tt_frame *frame, const tt_frame_load *load, size_t
 /** Adds what it takes to move the nodes so (see tt_long_moves). */
 void tt_bar_strain(const tt_frame *frame, const tt_frame_bar *bar, long double (*nodes)[TT_SIX],
                    tt_bar_ends *ends);
+/** Adds these forces on the end, and on the start what balances them. */
+void tt_bar_push_end(const tt_frame_bar *bar, const double end[TT_SIX], tt_bar_ends *ends);
+/** Adds the forces on both ends to those on the nodes; global. */
+void tt_bar_push_nodes(const tt_frame_bar *bar, const tt_bar_ends *ends, double (*nodes)[TT_SIX]);
 
 /* strain.c */
 /** Moves of the bodies in two parts, a rough one and what is still to be added. */
@@ -138,6 +155,44 @@ void tt_bar_moved(const tt_frame *frame, const tt_frame_bar *bar, long double (*
                   double out[TT_SIX]);
 /** Twice the strain energy of all bars and springs. */
 double tt_strain_energy(const tt_frame *frame, long double (*nodes)[TT_SIX]);
+
+/* geometric.c: the second variation of the work of section forces; local. */
+/** Section forces at the points of a bar, N N N N.m N.m N.m. */
+typedef struct {
+    double at[TT_BAR_POINTS][TT_SIX];
+} tt_bar_forces;
+/** From those at the start and the line loads. */
+tt_bar_forces tt_forces_at_points(const tt_frame *frame, const tt_frame_load *load, size_t bar,
+                                  const double start[TT_SIX]);
+/** What the ends of a bar must take more because its section forces have turned with it: `turn` of
+ *  its start, `strain` at its points. */
+tt_bar_ends tt_bar_lean(const tt_frame_bar *bar, const tt_points *points,
+                        const tt_bar_forces *forces, const double turn[3],
+                        double strain[TT_BAR_POINTS][TT_SIX]);
+/** The same as matrices: of the turn of the start with itself (rows and columns 3 to 5 of six),
+ * with how the end moves beside it (rows 3 to 5), and of that with itself. */
+typedef struct {
+    tt_mat6 turn, between, end;
+} tt_bar_geometric;
+tt_bar_geometric tt_bar_geometry(const tt_frame_bar *bar, const tt_points *points,
+                                 const tt_bar_forces *forces);
+/** Strains at the points from section forces there. */
+void tt_bar_strained(const tt_frame_bar *bar, const tt_bar_forces *forces,
+                     double strain[TT_BAR_POINTS][TT_SIX]);
+
+/* assemble_geometric.c */
+/** `factor` times K_g of all unknowns in a state under its load. */
+tt_status tt_assemble_geometric(const tt_frame *frame, const tt_frame_load *load,
+                                const tt_frame_state *state, double factor, tt_sparse *out);
+
+/* lever.c: forces beside the node whose moves they share. */
+/** Second derivative by the turn of a body of what forces at arms lose of their work by it; lever:
+ *  sum of force (rows) times arm. */
+tt_mat6 tt_lever_matrix(const double lever[3][3]);
+/** That of a node: the forces that it gives to bars and springs less its load (on_node), at its arm
+ *  from the master of its body, and its loads beside it. */
+void tt_node_lever(const tt_frame *frame, const tt_frame_load *load, size_t node,
+                   const double on_node[TT_SIX], double lever[3][3]);
 
 /* springs.c; moved: moves of the nodes. */
 /** Adds the forces of the nodes on the springs. */
@@ -161,6 +216,9 @@ void tt_gather(const tt_frame *frame, double (*bodies)[TT_SIX], double *unknowns
 /** Moves of all nodes from those of the bodies. */
 void tt_node_moves(const tt_frame *frame, double (*bodies)[TT_SIX], double (*nodes)[TT_SIX]);
 
+/* shape.c: largest move 1; of a shape that only turns (a shaft) the largest turn 1. */
+void tt_shape_normalize(const tt_frame *frame, double (*shape)[TT_SIX]);
+
 /* mechanism.c */
 tt_status tt_find_loose(const tt_frame *frame, tt_frame_fault *fault);
 tt_frame_fault tt_fault_of(const tt_frame *frame, int unknown);
@@ -171,6 +229,20 @@ void tt_set_join(size_t *set, size_t a, size_t b);
 /* assemble.c: the matrix of the unknowns; either stiffness or mass. */
 tt_status tt_assemble_stiffness(tt_frame *frame);
 tt_status tt_assemble_mass(tt_frame *frame);
+/** T' m T, T the moves at the end of the arm. */
+void tt_bring(tt_mat6 *m, tt_vec3 arm);
+/** From the master of the body of a bar's start to where its end is. */
+tt_vec3 tt_start_arm(const tt_frame *frame, const tt_frame_bar *bar);
+/** Of the two bodies, about their masters: what works on the moves of the bar's end less those that
+ *  its start brings there; by_end: local. */
+tt_bar_matrix tt_between_bodies(const tt_frame *frame, const tt_frame_bar *bar,
+                                const tt_mat6 *by_end);
+/** Adds to the terms; of a bar between two bodies, or within one. */
+bool tt_add_bar(const tt_frame *frame, const tt_frame_bar *bar, const tt_bar_matrix *m,
+                tt_entries *terms);
+bool tt_add_body(const tt_frame *frame, size_t node, const tt_mat6 *own, tt_entries *terms);
+/** The matrix of the terms, which are cleared; TT_E_NOMEM where they do not fit. */
+tt_status tt_assembled(const tt_frame *frame, bool fits, tt_entries *terms, tt_sparse *out);
 
 /* balance.c: see residual in tt_frame_state. */
 double tt_frame_imbalance(const tt_frame *frame, const tt_frame_load *load,

@@ -57,17 +57,6 @@ static void put_load(const tt_frame *frame, const tt_frame_load *load, one_case 
     for (size_t i = 0; i < frame->bars.n; i++) c->held[i] = tt_bar_held(frame, load, i);
 }
 
-static void add_to_nodes(const tt_frame_bar *bar, const tt_bar_ends *ends, double (*nodes)[TT_SIX])
-{
-    double start[TT_SIX], end[TT_SIX];
-    tt_six_global(&bar->axes, ends->start, start);
-    tt_six_global(&bar->axes, ends->end, end);
-    for (int d = 0; d < TT_SIX; d++) {
-        nodes[bar->from][d] += start[d];
-        nodes[bar->to][d] += end[d];
-    }
-}
-
 /* Forces of the nodes on all bars and springs, the first time with nothing moved yet. end (NULL:
  * not wanted) takes the section forces at the starts. */
 static void push_bars(const desk *d, const one_case *c, bool moves, double (*end)[TT_SIX])
@@ -78,7 +67,7 @@ static void push_bars(const desk *d, const one_case *c, bool moves, double (*end
         const tt_frame_bar *bar = &d->frame->bars.at[i];
         tt_bar_ends ends = c->held[i];
         if (moves) tt_bar_strain(d->frame, bar, d->moved, &ends);
-        add_to_nodes(bar, &ends, d->on_node);
+        tt_bar_push_nodes(bar, &ends, d->on_node);
         for (int k = 0; k < TT_SIX && end; k++) end[i][k] = 0.0 - ends.start[k]; /* never -0 */
     }
     if (moves) tt_springs_push(d->frame, d->moved, d->on_node);

@@ -1,310 +1,24 @@
-/* num/eigen.c - block Lanczos iteration, every vector cleared of all before it, in the inner
- * product of M. With A = inverse(K) M, A x = mu x and mu = 1 / lambda: the lowest lambda are the
- * largest mu, and what M does not reach has mu = 0 and stays out of the way. K is never multiplied:
- * its terms are so uneven that rounding would drown the soft ones. G. H. Golub & C. F. Van Loan,
- * Matrix Computations, ch. on Lanczos methods. FROM MEMORY */
-#include "num/eigen.h"
+/* num/eigen.c - lowest eigenpairs by the iteration of num/lanczos.c, and their proof. */
+#include "num/lanczos.h"
 #include "base/alloc.h"
-#include "num/dense.h"
 
-#include <math.h>
-#include <stdint.h>
-#include <string.h>
+enum { WIDTH = 4 };
 
-enum { WIDTH = 4, WIDEST = 64, MOST_VECTORS = 2000 };
-static const double residual_limit = 1e-6;
-static const double nothing = 1e-13; /* of the whole, or of the largest: rounding */
-
-typedef struct {
-    const tt_sparse *m;
-    const tt_factor *factor;
-    size_t rows, width;       /* unknowns; vectors that a block begins with */
-    size_t n, from, cap;      /* basis: vectors, the first of its newest block, room */
-    size_t coming;            /* vectors of the next block, which stand behind the basis */
-    bool all;                 /* there is no next block: nothing else to be reached */
-    double *z, *y;            /* [cap][rows] orthonormal in M, and M z */
-    double *h;                /* [cap (cap + 1) / 2] A in the basis, upper triangle by columns */
-    double r[WIDEST][WIDEST]; /* A on the newest block leads this much into the next */
-    double *along;            /* [2 cap] what a vector had along those before it, and of one pass */
-    size_t numbers;           /* scattered ones used */
-    double *q, *mu;           /* [n][n] vectors and [n] values of h, descending */
-    tt_sides *in, *out;       /* [rows] */
-} lanczos;
-
-/* Four sums side by side, as the machine may add them. */
-static double dot(const double *a, const double *b, size_t n)
+tt_status tt_eigen_lowest_wide(const tt_factor *factor, const tt_sparse *m, size_t wanted,
+                               size_t width, tt_eigen *out)
 {
-    double sum[4] = {0};
-    size_t i = 0;
-    for (; i + 4 <= n; i += 4) {
-        for (size_t k = 0; k < 4; k++) sum[k] += a[i + k] * b[i + k];
-    }
-    for (; i < n; i++) sum[0] += a[i] * b[i];
-    return (sum[0] + sum[1]) + (sum[2] + sum[3]);
+    return tt_lanczos(m, factor, TT_INNER_M, wanted, width, out);
 }
 
-/* a -= sum of factor[j] times vector j of `many`, eight rows at a time. */
-static void subtract(double *a, size_t n, const double *factor, size_t k, const double *many)
+tt_status tt_eigen_lowest(const tt_factor *factor, const tt_sparse *m, size_t wanted, tt_eigen *out)
 {
-    enum { ROWS = 8 };
-    size_t i = 0;
-    for (; i + ROWS <= n; i += ROWS) {
-        double rest[ROWS];
-        memcpy(rest, a + i, sizeof rest);
-        for (size_t j = 0; j < k; j++) {
-            for (size_t r = 0; r < ROWS; r++) rest[r] -= factor[j] * many[j * n + i + r];
-        }
-        memcpy(a + i, rest, sizeof rest);
-    }
-    for (; i < n; i++) {
-        for (size_t j = 0; j < k; j++) a[i] -= factor[j] * many[j * n + i];
-    }
+    return tt_eigen_lowest_wide(factor, m, wanted, WIDTH, out);
 }
 
-static void scale(double *a, double factor, size_t n)
+tt_status tt_eigen_critical(const tt_factor *factor, const tt_sparse *m, size_t wanted,
+                            tt_eigen *out)
 {
-    for (size_t i = 0; i < n; i++) a[i] *= factor;
-}
-
-static size_t smaller(size_t a, size_t b)
-{
-    return a < b ? a : b;
-}
-
-/* Fixed numbers in -1..1 without pattern: the finalizer of a 32-bit hash (MurmurHash3). FROM MEMORY
- */
-static double scattered(size_t i)
-{
-    uint32_t h = (uint32_t)i * 0x9e3779b9u + 0x7f4a7c15u;
-    h = (h ^ (h >> 16)) * 0x85ebca6bu;
-    h = (h ^ (h >> 13)) * 0xc2b2ae35u;
-    return (double)(h ^ (h >> 16)) / 2147483648.0 - 1.0;
-}
-
-static bool larger(double **at, size_t n)
-{
-    double *more = tt_realloc(*at, n, sizeof **at);
-    if (more) *at = more;
-    return more != NULL;
-}
-
-/* Room for one more block behind the basis. */
-static bool reserve(lanczos *b)
-{
-    const size_t need = b->n + b->width;
-    if (need <= b->cap) return true;
-    const size_t cap = need < 32 ? 32 : 2 * need;
-    if (!larger(&b->z, cap * b->rows) || !larger(&b->y, cap * b->rows) ||
-        !larger(&b->h, cap * (cap + 1) / 2) || !larger(&b->along, 2 * cap)) {
-        return false;
-    }
-    b->cap = cap;
-    return true;
-}
-
-static void lanczos_free(lanczos *b)
-{
-    tt_free(b->z);
-    tt_free(b->y);
-    tt_free(b->h);
-    tt_free(b->along);
-    tt_free(b->q);
-    tt_free(b->mu);
-    tt_free(b->in);
-    tt_free(b->out);
-}
-
-/* k vectors of `from`, side by side; none where there are fewer than sides. */
-static void pack(const lanczos *b, const double *from, size_t k)
-{
-    for (size_t s = 0; s < TT_SIDES; s++) {
-        for (size_t i = 0; i < b->rows; i++) b->in[i][s] = s < k ? from[s * b->rows + i] : 0.0;
-    }
-}
-
-static void unpack(const lanczos *b, tt_sides *sides, size_t k, double *to)
-{
-    for (size_t s = 0; s < k; s++) {
-        for (size_t i = 0; i < b->rows; i++) to[s * b->rows + i] = sides[i][s];
-    }
-}
-
-/* z = inverse(K) y of k vectors; z and y may be one. */
-static void solve(const lanczos *b, const double *y, size_t k, double *z)
-{
-    for (size_t c = 0; c < k; c += TT_SIDES) {
-        const size_t sides = smaller(k - c, TT_SIDES);
-        pack(b, y + c * b->rows, sides);
-        tt_factor_solve_sides(b->factor, b->in, b->out);
-        unpack(b, b->in, sides, z + c * b->rows);
-    }
-}
-
-/* Takes from the vector that is to be number `place` what lies along those before it (twice, for
- * rounding); y becomes M z. Its length in M. */
-static double clear_of(lanczos *b, size_t place)
-{
-    double *z = b->z + place * b->rows, *y = b->y + place * b->rows, *part = b->along + b->cap;
-    memset(b->along, 0, place * sizeof *b->along);
-    for (int pass = 0; pass < 2; pass++) {
-        for (size_t j = 0; j < place; j++) {
-            part[j] = dot(z, b->y + j * b->rows, b->rows);
-            b->along[j] += part[j];
-        }
-        subtract(z, b->rows, part, place, b->z);
-    }
-    tt_sparse_apply(b->m, z, y);
-    return sqrt(fmax(dot(z, y, b->rows), 0.0));
-}
-
-/* What A on vector c of the newest block has along the basis, and along the block that comes. */
-static void record(lanczos *b, size_t c, double length)
-{
-    const size_t column = b->from + c;
-    memcpy(b->h + column * (column + 1) / 2, b->along, (column + 1) * sizeof *b->h);
-    for (size_t j = 0; j < b->coming; j++) b->r[j][c] = b->along[b->n + j];
-    b->r[b->coming][c] = length;
-}
-
-/* Of k vectors z behind the basis, those that add a direction become the block that comes. They are
- * A times the newest block, or times scattered ones: fresh, and nothing to be recorded. */
-static void admit(lanczos *b, size_t k, bool fresh)
-{
-    b->coming = 0;
-    memset(b->r, 0, b->width * sizeof *b->r);
-    for (size_t c = 0; c < k; c++) {
-        const size_t place = b->n + b->coming;
-        double *z = b->z + place * b->rows, *y = b->y + place * b->rows;
-        memmove(z, b->z + (b->n + c) * b->rows, b->rows * sizeof *z);
-        const double rest = clear_of(b, place);
-        const double whole = sqrt(rest * rest + dot(b->along, b->along, place));
-        const bool adds = rest > nothing * whole;
-        if (!fresh) record(b, c, adds ? rest : 0.0);
-        if (!adds) continue;
-        scale(z, 1.0 / rest, b->rows);
-        scale(y, 1.0 / rest, b->rows);
-        b->coming++;
-    }
-}
-
-static void scatter(lanczos *b)
-{
-    double *x = b->z + b->n * b->rows, *y = b->y + b->n * b->rows;
-    for (size_t i = 0; i < b->width * b->rows; i++) x[i] = scattered(b->numbers++);
-    for (size_t c = 0; c < b->width; c++) tt_sparse_apply(b->m, x + c * b->rows, y + c * b->rows);
-    solve(b, y, b->width, x);
-    admit(b, b->width, true);
-    b->all = b->coming == 0;
-}
-
-static void step(lanczos *b)
-{
-    b->from = b->n;
-    b->n += b->coming;
-}
-
-/* Rayleigh-Ritz: the eigenpairs of A in the basis. */
-static tt_status project(lanczos *b)
-{
-    const size_t n = b->n;
-    if (!larger(&b->q, 2 * n * n) || !larger(&b->mu, n)) return TT_E_NOMEM;
-    double *h = b->q + n * n;
-    for (size_t j = 0; j < n; j++) {
-        for (size_t i = 0; i <= j; i++) h[i * n + j] = h[j * n + i] = b->h[j * (j + 1) / 2 + i];
-    }
-    tt_eigenpairs(n, h, b->mu, b->q);
-    return TT_OK;
-}
-
-/* |A x - mu x| in M of pair c: what leads out of the basis. */
-static double residual(const lanczos *b, size_t c)
-{
-    const double *q = b->q + c * b->n + b->from;
-    double square = 0.0;
-    for (size_t j = 0; j < b->coming; j++) {
-        double sum = 0.0;
-        for (size_t k = 0; k < b->n - b->from; k++) sum += b->r[j][k] * q[k];
-        square += sum * sum;
-    }
-    return sqrt(square);
-}
-
-static size_t converged(const lanczos *b)
-{
-    size_t sure = 0;
-    while (sure < b->n && b->mu[sure] > nothing * b->mu[0] &&
-           residual(b, sure) <= residual_limit * b->mu[sure]) {
-        sure++;
-    }
-    return sure;
-}
-
-/* x = A z q / mu, better than z q, and clear of what M does not see; x' K x = 1. */
-static void shapes(const lanczos *b, size_t sure, double *x)
-{
-    for (size_t c = 0; c < sure; c++) {
-        subtract(x + c * b->rows, b->rows, b->q + c * b->n, b->n, b->y);
-    }
-    solve(b, x, sure, x);
-    for (size_t c = 0; c < sure; c++) {
-        double *of = x + c * b->rows, square = 0.0;
-        for (size_t j = 0; j < b->n; j++) {
-            square -= b->q[c * b->n + j] * dot(of, b->y + j * b->rows, b->rows);
-        }
-        scale(of, 1.0 / sqrt(square), b->rows);
-    }
-}
-
-static tt_status give(const lanczos *b, size_t sure, tt_eigen *out)
-{
-    out->all = b->all;
-    out->value = tt_alloc(sure, sizeof *out->value);
-    out->shape = tt_alloc(sure * b->rows, sizeof *out->shape);
-    if (!out->value || !out->shape) return TT_E_NOMEM;
-    out->n = out->sure = sure;
-    for (size_t c = 0; c < sure; c++) out->value[c] = 1.0 / b->mu[c];
-    shapes(b, sure, out->shape);
-    return TT_OK;
-}
-
-static tt_status iterate(lanczos *b, size_t wanted, tt_eigen *out)
-{
-    size_t look = 4 * wanted; /* vectors at which to see whether it is enough */
-    if (!reserve(b)) return TT_E_NOMEM;
-    scatter(b);
-    while (b->n < MOST_VECTORS) {
-        step(b);
-        if (!reserve(b)) return TT_E_NOMEM;
-        solve(b, b->y + b->from * b->rows, b->n - b->from, b->z + b->n * b->rows);
-        admit(b, b->n - b->from, false);
-        if (b->coming == 0) scatter(b);
-        if (!b->all && b->n < look) continue;
-        if (project(b) != TT_OK) return TT_E_NOMEM;
-        const size_t sure = converged(b);
-        if (b->all || sure >= wanted) return give(b, sure, out);
-        look = b->n + b->n / 6;
-    }
-    return TT_E_NOT_CONVERGED;
-}
-
-tt_status tt_eigen_lowest_wide(const tt_sparse *k, const tt_factor *factor, const tt_sparse *m,
-                               size_t wanted, size_t width, tt_eigen *out)
-{
-    const size_t rows = (size_t)k->n;
-    lanczos b = {.m = m, .factor = factor, .rows = rows, .width = smaller(width, WIDEST)};
-    *out = (tt_eigen){0};
-    tt_status status = TT_E_NOMEM;
-    b.in = tt_alloc(rows, sizeof *b.in);
-    b.out = tt_alloc(rows, sizeof *b.out);
-    if (b.in && b.out) status = iterate(&b, wanted, out);
-    lanczos_free(&b);
-    return status;
-}
-
-tt_status tt_eigen_lowest(const tt_sparse *k, const tt_factor *factor, const tt_sparse *m,
-                          size_t wanted, tt_eigen *out)
-{
-    return tt_eigen_lowest_wide(k, factor, m, wanted, WIDTH, out);
+    return tt_lanczos(m, factor, TT_INNER_K, wanted, WIDTH, out);
 }
 
 void tt_eigen_free(tt_eigen *eigen)
@@ -316,15 +30,26 @@ void tt_eigen_free(tt_eigen *eigen)
 
 /* J. J. Sylvester's law of inertia: D of K - shift M has as many negative entries as there are
  * eigenvalues below the shift. */
-static tt_status count_below(const tt_sparse *k, const tt_sparse *m, tt_sturm *proof)
+static tt_status count_below(const tt_sparse *k, const tt_sparse *m, double shift, size_t *counted)
 {
     tt_sparse shifted = {0};
     tt_factor factor = {0};
-    tt_status status = tt_sparse_sum(k, -proof->shift, m, &shifted);
+    tt_status status = tt_sparse_sum(k, -shift, m, &shifted);
     if (status == TT_OK) status = tt_factor_of(&shifted, &factor);
-    if (status == TT_OK) proof->counted = tt_factor_negative(&factor);
+    if (status == TT_OK) *counted = tt_factor_negative(&factor);
     tt_factor_free(&factor);
     tt_sparse_free(&shifted);
+    return status;
+}
+
+tt_status tt_sturm_count(const tt_sparse *k, const tt_sparse *m, double *shift, size_t *counted)
+{
+    *counted = 0;
+    tt_status status = count_below(k, m, *shift, counted);
+    for (int i = 0; i < 4 && status == TT_E_ILL_CONDITIONED; i++) {
+        *shift *= 1.000001;
+        status = count_below(k, m, *shift, counted);
+    }
     return status;
 }
 
@@ -332,11 +57,7 @@ tt_status tt_sturm_prove(const tt_sparse *k, const tt_sparse *m, const double *v
                          double shift, tt_sturm *proof)
 {
     *proof = (tt_sturm){.shift = shift};
-    tt_status status = count_below(k, m, proof);
-    for (int i = 0; i < 4 && status == TT_E_ILL_CONDITIONED; i++) {
-        proof->shift *= 1.000001;
-        status = count_below(k, m, proof);
-    }
+    const tt_status status = tt_sturm_count(k, m, &proof->shift, &proof->counted);
     for (size_t i = 0; i < n; i++) proof->found += values[i] < proof->shift;
     if (status == TT_E_NOMEM) return status;
     return status == TT_OK && proof->counted == proof->found ? TT_OK : TT_E_NOT_CONVERGED;

@@ -1,5 +1,5 @@
 /* num/eigen.h - lowest eigenpairs of K x = lambda M x, K positive definite with its factors at
- * hand, M only semidefinite; and the proof by Sturm count that none was missed. */
+ * hand, M semidefinite or of any signs; and the proof by Sturm count that none was missed. */
 #ifndef TT_NUM_EIGEN_H
 #define TT_NUM_EIGEN_H
 
@@ -20,11 +20,15 @@ typedef struct {
  * inverse(K) M from fixed starting vectors, four of them: of a value that stands more than four
  * times some may be missed, which the proof below tells. TT_E_NOT_CONVERGED, TT_E_NOMEM; free it in
  * any case. */
-tt_status tt_eigen_lowest(const tt_sparse *k, const tt_factor *factor, const tt_sparse *m,
-                          size_t wanted, tt_eigen *out);
+tt_status tt_eigen_lowest(const tt_factor *factor, const tt_sparse *m, size_t wanted,
+                          tt_eigen *out);
 /** With `width` starting vectors, 64 at most. */
-tt_status tt_eigen_lowest_wide(const tt_sparse *k, const tt_factor *factor, const tt_sparse *m,
-                               size_t wanted, size_t width, tt_eigen *out);
+tt_status tt_eigen_lowest_wide(const tt_factor *factor, const tt_sparse *m, size_t wanted,
+                               size_t width, tt_eigen *out);
+/** The same of an M that is not semidefinite: its lowest positive lambda, of which there must be
+ *  `wanted` (a Sturm count tells): else the search goes on to the end of the space. */
+tt_status tt_eigen_critical(const tt_factor *factor, const tt_sparse *m, size_t wanted,
+                            tt_eigen *out);
 void tt_eigen_free(tt_eigen *eigen);
 
 typedef struct {
@@ -33,8 +37,12 @@ typedef struct {
     size_t found;   /* values below the shift in the list to be proved */
 } tt_sturm;
 
-/** Counts at the shift (moved up by a millionth, a few times, when a pivot is exactly nil).
- *  TT_E_NOT_CONVERGED when the counts differ; proof is filled then too. */
+/** How many eigenvalues lie below the shift, which is moved up by a millionth, a few times, when a
+ *  pivot is exactly nil. TT_E_ILL_CONDITIONED when that did not help. */
+tt_status tt_sturm_count(const tt_sparse *k, const tt_sparse *m, double *shift, size_t *counted);
+
+/** Counts at the shift as above. TT_E_NOT_CONVERGED when the counts differ; proof is filled then
+ * too. */
 tt_status tt_sturm_prove(const tt_sparse *k, const tt_sparse *m, const double *values, size_t n,
                          double shift, tt_sturm *proof);
 

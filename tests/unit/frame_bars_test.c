@@ -56,7 +56,7 @@ static loaded solve_bar(const make_material *material, const make_shape *shape, 
         s.moment[i] = moment_at(t);
     }
     memcpy(s.node[1], lateral, sizeof lateral);
-    s.load = (tt_frame_load){s.force, s.moment, (const double(*)[TT_SIX])s.node};
+    s.load = (tt_frame_load){s.force, s.moment, (const double(*)[TT_SIX])s.node, NULL};
     assert_int_equal(tt_frame_solve(s.frame, &s.load, &s.pool, &s.state), TT_OK);
     return s;
 }
@@ -140,7 +140,7 @@ static void both_ends_agree(void **unused)
     assert_true(tt_frame_add_bar(turned, 1, 0, &axes, sections));
     assert_true(tt_frame_hold(turned, 0, make_fixed));
     make_prepare(turned);
-    const tt_frame_load load = {force, moment, (const double(*)[TT_SIX])s.node};
+    const tt_frame_load load = {force, moment, (const double(*)[TT_SIX])s.node, NULL};
     tt_frame_state state;
     assert_int_equal(tt_frame_solve(turned, &load, &s.pool, &state), TT_OK);
     for (int d = 0; d < TT_SIX; d++) {

@@ -118,7 +118,7 @@ static void work_is_strain_energy(void **unused)
     }
     for (int i = 0; i < FIGURE_NODES * TT_SIX; i++)
         node[i / TT_SIX][i % TT_SIX] = 40.0 * sin(7.0 * i);
-    const tt_frame_load load = {force, moment, (const double(*)[TT_SIX])node};
+    const tt_frame_load load = {force, moment, (const double(*)[TT_SIX])node, NULL};
     tt_pool pool = {0};
     tt_frame_state state;
     assert_int_equal(tt_frame_solve(frame, &load, &pool, &state), TT_OK);

@@ -142,6 +142,7 @@ typedef struct {
     make_shape shape;
     tt_vec3 *line;
     double (*force)[TT_SIX];
+    double (*lever)[3][3];
 } make_case;
 
 static inline bool make_shape_word(const case_item *item, make_shape *shape)
@@ -206,11 +207,33 @@ static inline void make_hold(tt_frame *frame, size_t node, const double *v)
     assert_true(tt_frame_hold(frame, node, held));
 }
 
+/* A force beside its node. */
+static inline void make_case_hung(make_case *made, const double *v)
+{
+    const size_t node = (size_t)v[0];
+    const tt_vec3 force = {v[1], v[2], v[3]}, off = {v[4], v[5], v[6]};
+    const tt_vec3 moment = tt_cross(off, force);
+    const double six[TT_SIX] = {force.x, force.y, force.z, moment.x, moment.y, moment.z};
+    for (int d = 0; d < TT_SIX; d++) made->force[node][d] += six[d];
+    for (int i = 0; i < 3; i++) {
+        for (int j = 0; j < 3; j++) made->lever[node][i][j] += v[1 + i] * v[4 + j];
+    }
+}
+
+static inline tt_frame_load make_load(const make_case *made)
+{
+    return (tt_frame_load){.line_force = made->line,
+                           .node = (const double(*)[TT_SIX])made->force,
+                           .lever = (const double(*)[3][3])made->lever};
+}
+
 static inline void make_case_load(make_case *made, const case_item *item)
 {
     const double *v = item->value;
     if (strcmp(item->name, "force") == 0) {
         for (int d = 0; d < TT_SIX; d++) made->force[(size_t)v[0]][d] += v[d + 1];
+    } else if (strcmp(item->name, "hung") == 0) {
+        make_case_hung(made, v);
     } else if (strcmp(item->name, "line") == 0) {
         const size_t bar = (size_t)v[0];
         for (size_t k = made->first[bar] * TT_BAR_POINTS; k < made->first[bar + 1] * TT_BAR_POINTS;
@@ -243,7 +266,8 @@ static inline make_case *make_of_case(const test_case *c)
     }
     made->line = calloc(tt_frame_bars(made->frame) * TT_BAR_POINTS, sizeof *made->line);
     made->force = calloc(tt_frame_nodes(made->frame), sizeof *made->force);
-    assert_true(made->line && made->force);
+    made->lever = calloc(tt_frame_nodes(made->frame), sizeof *made->lever);
+    assert_true(made->line && made->force && made->lever);
     for (int i = 0; i < c->ins; i++) {
         if (!used[i]) make_case_load(made, &c->in[i]);
     }
@@ -256,6 +280,7 @@ static inline void make_case_free(make_case *made)
     tt_frame_free(made->frame);
     free(made->line);
     free(made->force);
+    free(made->lever);
     free(made);
 }
 

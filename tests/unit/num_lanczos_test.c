@@ -23,7 +23,7 @@ static void orthonormal_to_the_last(void **unused)
     tt_eigen found;
     double y[N];
     assert_int_equal(tt_factor_of(&k, &factor), TT_OK);
-    assert_int_equal(tt_eigen_lowest(&k, &factor, &m, WANTED, &found), TT_OK);
+    assert_int_equal(tt_eigen_lowest(&factor, &m, WANTED, &found), TT_OK);
     assert_true(found.sure >= WANTED);
     for (int i = 0; i < WANTED; i++) {
         tt_sparse_apply(&k, found.shape + i * N, y);
@@ -49,7 +49,7 @@ static void values_that_stand_often(void **unused)
     tt_eigen found;
     tt_sturm proof;
     assert_int_equal(tt_factor_of(&k, &factor), TT_OK);
-    assert_int_equal(tt_eigen_lowest_wide(&k, &factor, &m, 2 * CHAINS, CHAINS, &found), TT_OK);
+    assert_int_equal(tt_eigen_lowest_wide(&factor, &m, 2 * CHAINS, CHAINS, &found), TT_OK);
     assert_true(found.sure >= 2 * CHAINS);
     for (int i = 0; i < 2 * CHAINS; i++) {
         assert_close(2.0 * found.value[i], chain_value(N, i / CHAINS + 1), 1e-11);
@@ -75,7 +75,7 @@ static void one_value_only(void **unused)
     assert_int_equal(tt_factor_of(&k, &factor), TT_OK);
     for (int i = 0; i < 3; i++) {
         tt_eigen found;
-        assert_int_equal(tt_eigen_lowest(&k, &factor, &m, wanted[i], &found), TT_OK);
+        assert_int_equal(tt_eigen_lowest(&factor, &m, wanted[i], &found), TT_OK);
         assert_true(found.sure >= (wanted[i] < N ? wanted[i] : N) && found.n <= N);
         for (size_t c = 0; c < found.n; c++) assert_close(found.value[c], 1.0, 1e-12);
         tt_eigen_free(&found);

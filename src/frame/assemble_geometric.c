@@ -1,0 +1,88 @@
+/* frame/assemble_geometric.c - the geometric stiffness of all unknowns: bars whose section forces
+ * turn with them, and forces on arms. SI. */
+#include "frame/parts.h"
+#include "base/alloc.h"
+
+/* In terms of the bodies: the end moves beside the start by what is between the two; the start
+ * turns as its body. */
+static tt_bar_matrix of_bar(const tt_frame *frame, const tt_frame_bar *bar,
+                            const tt_bar_geometric *g)
+{
+    tt_bar_matrix m = tt_between_bodies(frame, bar, &g->end);
+    const tt_mat6 turn = tt_turned(&bar->axes, &g->turn);
+    tt_mat6 to_start = tt_turned(&bar->axes, &g->between), to_end = to_start;
+    tt_rigid_columns(&to_start, tt_start_arm(frame, bar));
+    tt_rigid_columns(&to_end, tt_arm(frame, bar->to));
+    tt_mat6_add(&m.aa, 1.0, &turn);
+    tt_mat6_add(&m.ab, 1.0, &to_end);
+    for (int i = 0; i < TT_SIX; i++) {
+        for (int j = 0; j < TT_SIX; j++) m.aa.at[i][j] -= to_start.at[i][j] + to_start.at[j][i];
+    }
+    return m;
+}
+
+static void scale(tt_mat6 *m, double factor)
+{
+    for (int i = 0; i < TT_SIX; i++) {
+        for (int j = 0; j < TT_SIX; j++) m->at[i][j] *= factor;
+    }
+}
+
+/* Forces of the nodes on a bar, from the section forces at its two ends. */
+static void push(const tt_frame *frame, const tt_frame_load *load, size_t index,
+                 const double start[TT_SIX], double (*on_node)[TT_SIX])
+{
+    const tt_frame_cut whole = tt_frame_cut_at(1.0);
+    tt_bar_ends ends;
+    tt_section_from(frame, load, index, &whole, start, ends.end);
+    for (int d = 0; d < TT_SIX; d++) ends.start[d] = -start[d];
+    tt_bar_push_nodes(&frame->bars.at[index], &ends, on_node);
+}
+
+static bool add_bars(const tt_frame *frame, const tt_frame_load *load, const tt_frame_state *state,
+                     double factor, double (*on_node)[TT_SIX], tt_entries *terms)
+{
+    const tt_points points = tt_points_of_bars();
+    bool fits = true;
+    for (size_t i = 0; i < frame->bars.n && fits; i++) {
+        const tt_frame_bar *bar = &frame->bars.at[i];
+        const tt_bar_forces forces = tt_forces_at_points(frame, load, i, state->end[i]);
+        const tt_bar_geometric g = tt_bar_geometry(bar, &points, &forces);
+        tt_bar_matrix m = of_bar(frame, bar, &g);
+        push(frame, load, i, state->end[i], on_node);
+        scale(&m.aa, factor);
+        scale(&m.ab, factor);
+        scale(&m.bb, factor);
+        fits = tt_add_bar(frame, bar, &m, terms);
+    }
+    return fits;
+}
+
+/* What a node gives to bars and springs, less its load. */
+static bool add_nodes(const tt_frame *frame, const tt_frame_load *load, const tt_frame_state *state,
+                      double factor, double (*on_node)[TT_SIX], tt_entries *terms)
+{
+    bool fits = true;
+    for (size_t i = 0; i < frame->nodes.n && fits; i++) {
+        double lever[3][3];
+        for (int d = 0; d < TT_SIX; d++) {
+            on_node[i][d] -= state->reaction[i][d] + (load->node ? load->node[i][d] : 0.0);
+        }
+        tt_node_lever(frame, load, i, on_node[i], lever);
+        tt_mat6 m = tt_lever_matrix((const double(*)[3])lever);
+        scale(&m, factor);
+        fits = tt_add_body(frame, i, &m, terms);
+    }
+    return fits;
+}
+
+tt_status tt_assemble_geometric(const tt_frame *frame, const tt_frame_load *load,
+                                const tt_frame_state *state, double factor, tt_sparse *out)
+{
+    tt_entries terms = {0};
+    double(*on_node)[TT_SIX] = tt_alloc(frame->nodes.n, sizeof *on_node);
+    const bool fits = on_node && add_bars(frame, load, state, factor, on_node, &terms) &&
+                      add_nodes(frame, load, state, factor, on_node, &terms);
+    tt_free(on_node);
+    return tt_assembled(frame, fits, &terms, out);
+}
