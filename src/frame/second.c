@@ -134,10 +134,18 @@ static void needed(desk *d)
     for (size_t i = 0; i < frame->nodes.n; i++) to_body(d, i);
 }
 
-static double largest(const double *x, int n)
+/* Adds the step to the moves, of which the rough part takes what it can hold; largest move. */
+static double move(desk *d, double (*step)[TT_SIX])
 {
     double most = 0.0;
-    for (int i = 0; i < n; i++) most = fmax(most, fabs(x[i]));
+    for (size_t b = 0; b < d->frame->bodies.n; b++) {
+        for (int k = 0; k < TT_SIX; k++) {
+            const double more = d->fine[b][k] + step[b][k], sum = d->rough[b][k] + more;
+            d->fine[b][k] = d->rough[b][k] - sum + more;
+            d->rough[b][k] = sum;
+            most = fmax(most, fabs(sum));
+        }
+    }
     return most;
 }
 
@@ -145,19 +153,14 @@ static double largest(const double *x, int n)
 static double correct(desk *d)
 {
     const int n = d->frame->unknowns;
+    double step = 0.0;
     needed(d);
     tt_gather(d->frame, d->forces, d->x);
     for (int i = 0; i < n; i++) d->x[i] = -d->x[i];
     tt_factor_solve(d->by, d->x, d->x, d->work);
-    const double step = largest(d->x, n);
-    for (size_t b = 0; b < d->frame->bodies.n; b++) {
-        for (int k = 0; k < TT_SIX; k++) d->rough[b][k] += d->fine[b][k];
-    }
-    tt_spread(d->frame, d->x, d->fine);
-    double all = 0.0;
-    for (size_t b = 0; b < d->frame->bodies.n; b++) {
-        for (int k = 0; k < TT_SIX; k++) all = fmax(all, fabs(d->rough[b][k] + d->fine[b][k]));
-    }
+    for (int i = 0; i < n; i++) step = fmax(step, fabs(d->x[i]));
+    tt_spread(d->frame, d->x, d->forces);
+    const double all = move(d, d->forces);
     return all > 0.0 ? step / all : 0.0;
 }
 
