@@ -28,46 +28,53 @@ static void scale(tt_mat6 *m, double factor)
     }
 }
 
-/* Forces of the nodes on a bar, from the section forces at its two ends. */
-static void push(const tt_frame *frame, const tt_frame_load *load, size_t index,
-                 const double start[TT_SIX], double (*on_node)[TT_SIX])
+bool tt_add_geometry(const tt_frame *frame, const tt_points *points, size_t index,
+                     const tt_bar_forces *forces, double factor, tt_entries *terms)
+{
+    const tt_frame_bar *bar = &frame->bars.at[index];
+    const tt_bar_geometric g = tt_bar_geometry(bar, points, forces);
+    tt_bar_matrix m = of_bar(frame, bar, &g);
+    scale(&m.aa, factor);
+    scale(&m.ab, factor);
+    scale(&m.bb, factor);
+    return tt_add_bar(frame, bar, &m, terms);
+}
+
+void tt_forces_on_nodes(const tt_frame *frame, const tt_frame_load *load,
+                        const tt_frame_state *state, double (*on_node)[TT_SIX])
 {
     const tt_frame_cut whole = tt_frame_cut_at(1.0);
-    tt_bar_ends ends;
-    tt_section_from(frame, load, index, &whole, start, ends.end);
-    for (int d = 0; d < TT_SIX; d++) ends.start[d] = -start[d];
-    tt_bar_push_nodes(&frame->bars.at[index], &ends, on_node);
+    for (size_t i = 0; i < frame->bars.n; i++) {
+        tt_bar_ends ends;
+        tt_section_from(frame, load, i, &whole, state->end[i], ends.end);
+        for (int d = 0; d < TT_SIX; d++) ends.start[d] = -state->end[i][d];
+        tt_bar_push_nodes(&frame->bars.at[i], &ends, on_node);
+    }
+    for (size_t i = 0; i < frame->nodes.n; i++) {
+        for (int d = 0; d < TT_SIX; d++) {
+            on_node[i][d] -= state->reaction[i][d] + (load->node ? load->node[i][d] : 0.0);
+        }
+    }
 }
 
 static bool add_bars(const tt_frame *frame, const tt_frame_load *load, const tt_frame_state *state,
-                     double factor, double (*on_node)[TT_SIX], tt_entries *terms)
+                     double factor, tt_entries *terms)
 {
     const tt_points points = tt_points_of_bars();
     bool fits = true;
     for (size_t i = 0; i < frame->bars.n && fits; i++) {
-        const tt_frame_bar *bar = &frame->bars.at[i];
         const tt_bar_forces forces = tt_forces_at_points(frame, load, i, state->end[i]);
-        const tt_bar_geometric g = tt_bar_geometry(bar, &points, &forces);
-        tt_bar_matrix m = of_bar(frame, bar, &g);
-        push(frame, load, i, state->end[i], on_node);
-        scale(&m.aa, factor);
-        scale(&m.ab, factor);
-        scale(&m.bb, factor);
-        fits = tt_add_bar(frame, bar, &m, terms);
+        fits = tt_add_geometry(frame, &points, i, &forces, factor, terms);
     }
     return fits;
 }
 
-/* What a node gives to bars and springs, less its load. */
-static bool add_nodes(const tt_frame *frame, const tt_frame_load *load, const tt_frame_state *state,
-                      double factor, double (*on_node)[TT_SIX], tt_entries *terms)
+static bool add_nodes(const tt_frame *frame, const tt_frame_load *load, double factor,
+                      double (*on_node)[TT_SIX], tt_entries *terms)
 {
     bool fits = true;
     for (size_t i = 0; i < frame->nodes.n && fits; i++) {
         double lever[3][3];
-        for (int d = 0; d < TT_SIX; d++) {
-            on_node[i][d] -= state->reaction[i][d] + (load->node ? load->node[i][d] : 0.0);
-        }
         tt_node_lever(frame, load, i, on_node[i], lever);
         tt_mat6 m = tt_lever_matrix((const double(*)[3])lever);
         scale(&m, factor);
@@ -81,8 +88,10 @@ tt_status tt_assemble_geometric(const tt_frame *frame, const tt_frame_load *load
 {
     tt_entries terms = {0};
     double(*on_node)[TT_SIX] = tt_alloc(frame->nodes.n, sizeof *on_node);
-    const bool fits = on_node && add_bars(frame, load, state, factor, on_node, &terms) &&
-                      add_nodes(frame, load, state, factor, on_node, &terms);
+    bool fits = on_node != NULL;
+    if (fits) tt_forces_on_nodes(frame, load, state, on_node);
+    fits = fits && add_bars(frame, load, state, factor, &terms) &&
+           add_nodes(frame, load, factor, on_node, &terms);
     tt_free(on_node);
     return tt_assembled(frame, fits, &terms, out);
 }

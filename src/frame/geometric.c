@@ -14,15 +14,17 @@
 
 #include <string.h>
 
-/* Derivatives of that work by the turns t and the strains e at a point. */
-static void derive(const double s[TT_SIX], double wagner, const double t[3], const double e[TT_SIX],
-                   double by_t[3], double by_e[TT_SIX])
+/* Derivatives of that work by the turns t and the strains e at a point; more: on the squares of the
+ * turns, see tt_bar_forces. */
+static void derive(const double s[TT_SIX], const double more[3], double wagner, const double t[3],
+                   const double e[TT_SIX], double by_t[3], double by_e[TT_SIX])
 {
     const double n = s[0], vy = s[1], vz = s[2];
     const double hy = 0.5 * vy, hz = 0.5 * vz, tx = 0.5 * s[3], my = 0.5 * s[4], mz = 0.5 * s[5];
     by_t[0] = vy * e[2] - vz * e[1] - hy * t[1] - hz * t[2] + my * e[5] - mz * e[4];
     by_t[1] = n * (t[1] - e[2]) - hy * t[0] + vz * e[0] - tx * e[5] + mz * e[3];
     by_t[2] = n * (t[2] + e[1]) - hz * t[0] - vy * e[0] + tx * e[4] - my * e[3];
+    for (int d = 0; d < 3; d++) by_t[d] += more[d] * t[d];
     by_e[0] = vz * t[1] - vy * t[2];
     by_e[1] = n * (t[2] + e[1]) - vz * t[0];
     by_e[2] = n * (e[2] - t[1]) + vy * t[0];
@@ -34,7 +36,7 @@ static void derive(const double s[TT_SIX], double wagner, const double t[3], con
 tt_bar_forces tt_forces_at_points(const tt_frame *frame, const tt_frame_load *load, size_t bar,
                                   const double start[TT_SIX])
 {
-    tt_bar_forces forces;
+    tt_bar_forces forces = {.more = {{0}}};
     for (int i = 0; i < TT_BAR_POINTS; i++) {
         const tt_frame_cut cut = tt_frame_cut_at(tt_bar_point[i]);
         tt_section_from(frame, load, bar, &cut, start, forces.at[i]);
@@ -89,7 +91,7 @@ static void derive_bar(const tt_frame_bar *bar, const tt_points *points,
         const double part = tt_bar_weight[i] * bar->length;
         double here[3], by_t[3], by_e[TT_SIX];
         turns_at(bar->length, &points->to[i], turn, strain, here);
-        derive(forces->at[i], bar->wagner[i], here, strain[i], by_t, by_e);
+        derive(forces->at[i], forces->more[i], bar->wagner[i], here, strain[i], by_t, by_e);
         for (int d = 0; d < TT_SIX; d++) by_strain[i][d] += part * by_e[d];
         for (int d = 0; d < 3; d++) by_turn[d] += part * by_t[d];
         for (int j = 0; j < TT_BAR_POINTS; j++) {

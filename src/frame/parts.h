@@ -157,9 +157,10 @@ void tt_bar_moved(const tt_frame *frame, const tt_frame_bar *bar, long double (*
 double tt_strain_energy(const tt_frame *frame, long double (*nodes)[TT_SIX]);
 
 /* geometric.c: the second variation of the work of section forces; local. */
-/** Section forces at the points of a bar, N N N N.m N.m N.m. */
+/** Section forces at the points of a bar, N N N N.m N.m N.m; and N on the squares of the turns, nil
+ *  but in an envelope. */
 typedef struct {
-    double at[TT_BAR_POINTS][TT_SIX];
+    double at[TT_BAR_POINTS][TT_SIX], more[TT_BAR_POINTS][3];
 } tt_bar_forces;
 /** From those at the start and the line loads. */
 tt_bar_forces tt_forces_at_points(const tt_frame *frame, const tt_frame_load *load, size_t bar,
@@ -181,6 +182,12 @@ void tt_bar_strained(const tt_frame_bar *bar, const tt_bar_forces *forces,
                      double strain[TT_BAR_POINTS][TT_SIX]);
 
 /* assemble_geometric.c */
+/** Adds `factor` times that of a bar, about the masters of its bodies. False without memory. */
+bool tt_add_geometry(const tt_frame *frame, const tt_points *points, size_t bar,
+                     const tt_bar_forces *forces, double factor, tt_entries *terms);
+/** What the nodes give to bars and springs in a state, less their loads: onto `on_node` [nodes]. */
+void tt_forces_on_nodes(const tt_frame *frame, const tt_frame_load *load,
+                        const tt_frame_state *state, double (*on_node)[TT_SIX]);
 /** `factor` times K_g of all unknowns in a state under its load. */
 tt_status tt_assemble_geometric(const tt_frame *frame, const tt_frame_load *load,
                                 const tt_frame_state *state, double factor, tt_sparse *out);

@@ -51,4 +51,31 @@ tt_status tt_frame_buckling(const tt_frame *frame, const tt_frame_load *load,
                             const tt_frame_state *state, size_t wanted, tt_pool *pool,
                             tt_buckling *out);
 
+/** The lowest of a few steps from 80 down that the buckling factor of a state surely exceeds, by
+ *  the pivots; 0 when it is not even 1.25. sign -1: of the loads turned round. */
+tt_status tt_frame_least(const tt_frame *frame, const tt_frame_load *load,
+                         const tt_frame_state *state, double sign, double *least);
+
+/** The largest sizes of section forces, and of forces on arms, of many states. */
+typedef struct {
+    double (*most)[TT_SIX]; /* [bars * TT_BAR_POINTS] */
+    double *lever;          /* [nodes] N.m */
+} tt_envelope;
+tt_status tt_envelope_of(const tt_frame *frame, tt_pool *pool, tt_envelope *out);
+/** Takes in `factor` times a state. */
+tt_status tt_envelope_widen(const tt_frame *frame, const tt_frame_load *load,
+                            const tt_frame_state *state, double factor, tt_envelope *envelope);
+/** As tt_frame_least, of every state within the envelope. */
+tt_status tt_envelope_least(const tt_frame *frame, const tt_envelope *envelope, double *least);
+
+/** The unknowns of a prepared frame; a load brought to them, and the moves of a state: their
+ * product is twice an energy, J. out: [unknowns]. */
+size_t tt_frame_unknowns(const tt_frame *frame);
+tt_status tt_frame_condense(const tt_frame *frame, const tt_frame_load *load, double *out);
+void tt_frame_moves(const tt_frame *frame, const tt_frame_state *state, double *out);
+
+/** The largest change of a section force (0..5) at a fraction of a bar that moves with u' K u = 1
+ *  can make: sqrt(g' inverse(K) g) is not above it, and is it in a tree. */
+double tt_frame_most_force(const tt_frame *frame, size_t bar, double x, int force);
+
 #endif
