@@ -280,8 +280,12 @@ static inline void fixture_open(fixture *f)
                                 .edge_way = {0, -1, 0},
                                 .use = 1.5,
                                 .combination = "B"};
-    f->a.sway = tt_sway_find(&(tt_check_input){
-        .piece = f->piece, .combinations = &f->a.combinations, .solution = &f->a.solution});
+    f->a.sway = (tt_sway){.together = &f->together[2],
+                          .move = 0.002,
+                          .height = 2.0,
+                          .point = F_CROWN,
+                          .carry = TT_ALONE,
+                          .pattern = TT_HEAVY};
     f->a.verdict = TT_NOT_CHECKED;
     f->a.governing = 0;
 }

@@ -29,9 +29,18 @@ typedef struct {
     double area;       /* m2, sum across the wind */
 } tt_wind_direction;
 
+/** A case of which every vertical load acts level instead, as if the piece leant that way by as
+ * much as it is high: loads together take a small part of it, their imperfection. */
+typedef struct {
+    size_t of; /* index of the case */
+    int axis;  /* towards x: 0, y: 1 */
+    tt_frame_load on;
+} tt_lean;
+
 typedef struct {
     tt_pool pool;
-    TT_LIST(tt_case) cases;  /* 0..TT_PATTERNS-1 are the weights: nominal, heavy, light */
+    TT_LIST(tt_case) cases; /* 0..TT_PATTERNS-1 are the weights: nominal, heavy, light */
+    TT_LIST(tt_lean) leans;
     tt_wind_direction *wind; /* [36] or NULL */
     size_t winds;
     tt_wind_site wind_site;
@@ -42,6 +51,11 @@ void tt_actions_clear(tt_actions *actions);
 /** Weight (three patterns) and own loads. */
 tt_status tt_actions_weight(const tt_model *model, tt_actions *actions);
 tt_status tt_actions_own(const tt_model *model, tt_actions *actions);
+
+/** How the weights and the file's own loads lean, after these; nothing for a piece that hangs
+ * (whose centre of mass lies under its stands). What vertical parts a wind has do not lean
+ * (assumption: they are no load that stands). */
+tt_status tt_actions_lean(const tt_model *model, tt_actions *actions);
 
 /** Wind from 0 to 350 degrees with the modes of the softer carry model (nominal weight; brought to
  *  the heavy weight by Rayleigh's quotient on the same shape). Nothing when indoors or ruled out.

@@ -12,36 +12,54 @@ static bool levers(const tt_model *model)
     return false;
 }
 
+static bool lumps_beside(const tt_piece *piece)
+{
+    for (size_t i = 0; i < piece->lumps.n; i++) {
+        if (tt_length(piece->lumps.at[i].offset) > 0.0) return true;
+    }
+    return false;
+}
+
+bool tt_case_arrays_take(const tt_model *model, tt_pool *pool, tt_case_arrays *arrays,
+                         tt_frame_load *on)
+{
+    const size_t strips = model->bars.n * TT_BAR_POINTS;
+    const bool beside = levers(model), lumps = lumps_beside(model->piece);
+    *arrays = (tt_case_arrays){
+        .line = tt_pool_take(pool, strips, sizeof *arrays->line),
+        .node = tt_pool_take(pool, model->nodes, sizeof *arrays->node),
+        .moment = beside ? tt_pool_take(pool, strips, sizeof *arrays->moment) : NULL,
+        .lever = lumps ? tt_pool_take(pool, model->nodes, sizeof *arrays->lever) : NULL};
+    *on = (tt_frame_load){.line_force = arrays->line,
+                          .line_moment = arrays->moment,
+                          .node = (const double(*)[TT_SIX])arrays->node,
+                          .lever = (const double(*)[3][3])arrays->lever};
+    return arrays->line && arrays->node && (arrays->moment || !beside) && (arrays->lever || !lumps);
+}
+
 bool tt_case_add(const tt_model *model, tt_actions *actions, const char *name, tt_case_kind kind,
                  tt_load_kind load, double direction, tt_case_arrays *arrays)
 {
-    const size_t strips = model->bars.n * TT_BAR_POINTS;
-    arrays->line = tt_pool_take(&actions->pool, strips, sizeof *arrays->line);
-    arrays->node = tt_pool_take(&actions->pool, model->nodes, sizeof *arrays->node);
-    const bool beside = levers(model);
-    arrays->moment = beside ? tt_pool_take(&actions->pool, strips, sizeof *arrays->moment) : NULL;
-    if (!arrays->line || !arrays->node || !name || (beside && !arrays->moment)) return false;
-    const tt_case added = {.name = name,
-                           .kind = kind,
-                           .load = load,
-                           .direction = direction,
-                           .against = TT_NONE,
-                           .sense = 1.0,
-                           .on = {.line_force = arrays->line,
-                                  .line_moment = arrays->moment,
-                                  .node = (const double(*)[TT_SIX])arrays->node}};
+    tt_case added = {.name = name,
+                     .kind = kind,
+                     .load = load,
+                     .direction = direction,
+                     .against = TT_NONE,
+                     .sense = 1.0};
+    if (!tt_case_arrays_take(model, &actions->pool, arrays, &added.on) || !name) return false;
     return tt_list_push(&actions->cases, added);
 }
 
-void tt_force_at(double row[TT_SIX], tt_vec3 force, tt_vec3 offset)
+void tt_force_at(const tt_case_arrays *to, size_t node, tt_vec3 force, tt_vec3 offset)
 {
     const tt_vec3 moment = tt_cross(offset, force);
-    row[0] += force.x;
-    row[1] += force.y;
-    row[2] += force.z;
-    row[3] += moment.x;
-    row[4] += moment.y;
-    row[5] += moment.z;
+    const double f[3] = {force.x, force.y, force.z}, m[3] = {moment.x, moment.y, moment.z};
+    const double way[3] = {offset.x, offset.y, offset.z};
+    for (int i = 0; i < 3; i++) {
+        to->node[node][i] += f[i];
+        to->node[node][3 + i] += m[i];
+        for (int k = 0; k < 3 && to->lever; k++) to->lever[node][i][k] += f[i] * way[k];
+    }
 }
 
 void tt_case_resultant(const tt_model *model, const tt_case *acting, tt_vec3 about, tt_vec3 *force,
@@ -69,6 +87,7 @@ void tt_case_resultant(const tt_model *model, const tt_case *acting, tt_vec3 abo
 void tt_actions_clear(tt_actions *actions)
 {
     tt_list_clear(&actions->cases);
+    tt_list_clear(&actions->leans);
     tt_pool_clear(&actions->pool);
     *actions = (tt_actions){0};
 }

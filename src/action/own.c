@@ -31,7 +31,7 @@ static void put(const tt_model *model, const tt_own_load *load, const tt_case_ar
         return;
     }
     double *row = to->node[load->at];
-    tt_force_at(row, load->force, (tt_vec3){0, 0, 0});
+    tt_force_at(to, load->at, load->force, (tt_vec3){0, 0, 0});
     row[3] += load->moment.x;
     row[4] += load->moment.y;
     row[5] += load->moment.z;

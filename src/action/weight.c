@@ -25,7 +25,7 @@ tt_status tt_actions_weight(const tt_model *model, tt_actions *actions)
             weigh_strip(&model->strips[i], p, &to, i);
         for (size_t i = 0; i < piece->lumps.n; i++) {
             const tt_lump *lump = &piece->lumps.at[i];
-            tt_force_at(to.node[lump->at], (tt_vec3){0, 0, -TT_GRAVITY * tt_lump_mass(lump, p)},
+            tt_force_at(&to, lump->at, (tt_vec3){0, 0, -TT_GRAVITY * tt_lump_mass(lump, p)},
                         lump->offset);
         }
     }

@@ -45,7 +45,7 @@ static void blow_on_strips(const wind_job *job, const tt_wind_cut *on, tt_wind_d
 }
 
 static void blow_on_lumps(const wind_job *job, tt_wind_direction *report, tt_vec3 w,
-                          double (*node)[TT_SIX])
+                          const tt_case_arrays *to)
 {
     const tt_piece *piece = job->model->piece;
     for (size_t i = 0; i < piece->lumps.n; i++) {
@@ -54,7 +54,7 @@ static void blow_on_lumps(const wind_job *job, tt_wind_direction *report, tt_vec
         const double drag = tt_wind_lump_drag(job->basis, lump);
         const double p = pressure_on(job->basis, job->q_lump[i], report->gust, drag);
         const tt_vec3 force = tt_scale(w, p * lump->wind_area);
-        tt_force_at(node[lump->at], force, lump->offset);
+        tt_force_at(to, lump->at, force, lump->offset);
         report->force = tt_add(report->force, force);
     }
 }
@@ -95,7 +95,7 @@ static bool blow(const wind_job *job, const tt_wind_cut *on, tt_wind_direction *
                      TT_LOAD_VARIABLE, report->direction, &to))
         return false;
     blow_on_strips(job, on, report, w, &to);
-    blow_on_lumps(job, report, w, to.node);
+    blow_on_lumps(job, report, w, &to);
     return true;
 }
 

@@ -62,36 +62,40 @@ static tt_status load(tt_assessment *a)
 {
     tt_status status = tt_actions_weight(a->model, &a->actions);
     if (status == TT_OK) status = tt_actions_own(a->model, &a->actions);
+    if (status == TT_OK) status = tt_actions_lean(a->model, &a->actions);
     if (status == TT_OK) status = tt_actions_wind(a->model, a->basis, softer(a), &a->actions);
     if (status == TT_OK)
         status = tt_combine(a->piece, &a->actions, a->basis, &a->pool, &a->combinations);
     if (status == TT_OK) status = tt_solve_cases(a->model, &a->actions, &a->pool, &a->solution);
+    if (status == TT_OK)
+        status =
+            tt_second_order_new(a->model, &a->actions, &a->combinations, &a->solution, &a->second);
     return status;
 }
 
-static tt_check_input input_of(const tt_assessment *a, double *scratch)
+static tt_check_input input_of(const tt_assessment *a)
 {
     return (tt_check_input){a->piece,         a->model,     a->basis, &a->actions,
-                            &a->combinations, &a->solution, scratch};
+                            &a->combinations, &a->solution, a->second};
 }
 
 void tt_assessment_lines(const tt_assessment *a, const tt_finding *finding, tt_steps *steps)
 {
-    const tt_check_input in = input_of(a, NULL);
+    const tt_check_input in = input_of(a);
     tt_finding_lines(&in, finding, steps);
 }
 
 static tt_status judge(tt_assessment *a)
 {
-    double *scratch = tt_pool_take(&a->pool, a->actions.cases.n, sizeof *scratch);
-    const tt_check_input in = input_of(a, scratch);
-    tt_status status = scratch ? TT_OK : TT_E_NOMEM;
+    const tt_check_input in = input_of(a);
+    tt_status status = TT_OK;
     for (size_t i = 0; i < tt_checks_count() && status == TT_OK; i++) {
         status = tt_checks_at(i)->run(&in, &a->findings);
     }
     if (status == TT_OK) status = tt_balance_find(&in, &a->pool, &a->balance);
-    if (status == TT_OK) a->sway = tt_sway_find(&in);
+    if (status == TT_OK) status = tt_sway_find(&in, &a->sway);
     if (status == TT_OK) status = tt_unchecked_find(&in, &a->findings);
+    if (status == TT_OK) status = tt_assessment_show(a);
     if (status == TT_OK) status = tt_assessment_prove(a);
     if (status == TT_OK) status = tt_assessment_govern(a);
     return status;
@@ -123,6 +127,8 @@ tt_assessment *tt_assessment_free(tt_assessment *a)
 {
     if (!a) return NULL;
     tt_findings_clear(&a->findings);
+    tt_second_order_free(a->second);
+    for (int carry = 0; carry < TT_MODELS; carry++) tt_list_clear(&a->shown[carry]);
     tt_list_clear(&a->combinations);
     tt_actions_clear(&a->actions);
     tt_model_free(a->model);

@@ -14,6 +14,9 @@ typedef struct {
     tt_mode_proof modes[TT_MODELS];
 } tt_proof;
 
+/** Loads together that the result shows with all that they do. */
+typedef TT_LIST(const tt_exact *) tt_shown;
+
 struct tt_assessment {
     const tt_piece *piece; /* lent */
     const tt_basis *basis;
@@ -21,6 +24,8 @@ struct tt_assessment {
     tt_actions actions;
     tt_combinations combinations;
     tt_solution solution;
+    tt_second_order *second;
+    tt_shown shown[TT_MODELS]; /* the file's own, and those that govern a check */
     tt_findings findings;
     tt_balance balance;
     tt_sway sway;
@@ -34,6 +39,10 @@ struct tt_assessment {
 
 /** Findings from the worst to the least: indices into findings.list, [findings.list.n]. */
 const size_t *tt_assessment_order(const tt_assessment *assessment);
+
+/** How the nominal weight alone buckles the piece, in the pool. */
+tt_status tt_assessment_weight_buckling(const tt_assessment *assessment, int carry, tt_pool *pool,
+                                        tt_buckling *out);
 
 /** The lines of calculation of a finding, added to `steps`. */
 void tt_assessment_lines(const tt_assessment *assessment, const tt_finding *finding,

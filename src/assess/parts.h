@@ -16,4 +16,7 @@ tt_status tt_assessment_govern(tt_assessment *assessment);
 void tt_assessment_mechanism(const tt_piece *piece, const char *place, int direction,
                              tt_diags *diags);
 
+/** Solves what the result shows in full. */
+tt_status tt_assessment_show(tt_assessment *assessment);
+
 #endif

@@ -3,7 +3,7 @@
 #ifndef TT_CHECK_CHECK_H
 #define TT_CHECK_CHECK_H
 
-#include "combine/combine.h"
+#include "combine/second.h"
 
 typedef struct tt_worst tt_worst;
 typedef struct tt_check_input tt_check_input;
@@ -31,6 +31,7 @@ typedef struct {
     size_t steps_n;
     tt_lines_fn *lines; /* NULL: `steps` */
     const tt_worst *worst;
+    const tt_exact *exact; /* the situation, solved on the moved frame; NULL where none is in it */
     const char *default_key; /* key of the leading action's magnitude, else of the resistance, when
                                 it is a default; NULL */
 } tt_finding;
@@ -64,7 +65,7 @@ struct tt_check_input {
     const tt_actions *actions;
     const tt_combinations *combinations;
     const tt_solution *solution;
-    double *scratch; /* [cases], for whoever is at work */
+    tt_second_order *second; /* takes in what is solved on the way */
 };
 
 /** The lines of calculation of a finding, added to `steps`. */
@@ -94,9 +95,12 @@ typedef struct {
     double height; /* m, of the piece over (or under) its stand, the furthest place */
     size_t point;
     int carry, pattern;
+    bool buckles;          /* the piece buckles: `move` is of first order */
+    const tt_exact *exact; /* of second order; NULL when it buckles */
 } tt_sway;
 
-tt_sway tt_sway_find(const tt_check_input *in);
+/** TT_E_NOMEM, or what a solution of second order failed with. */
+tt_status tt_sway_find(const tt_check_input *in, tt_sway *most);
 
 /* ---- balance, told or judged ------------------------------------------------------------------
  */

@@ -103,20 +103,52 @@ void tt_finding_place(const tt_check_input *in, tt_findings *out, const tt_worst
     finding->combination = worst->together->name;
     finding->pattern = tt_pattern_name[worst->pattern];
     finding->model = tt_model_name[worst->carry];
+    finding->exact = worst->exact;
     finding->default_key = tt_default_behind(in, worst);
     tt_worst *kept = tt_pool_take(&out->pool, 1, sizeof *kept);
     if (kept) *kept = *worst;
     finding->worst = kept;
 }
 
+tt_status tt_finding_buckled(const tt_check_input *in, tt_findings *out, const char *check,
+                             const tt_worst *worst)
+{
+    tt_finding finding = tt_finding_of(in, check, 0.0, 0.0, "Pa", "buckles");
+    tt_finding_place(in, out, worst, &finding);
+    return tt_finding_keep(out, finding);
+}
+
+/* Of the segment with the largest use of first order the worst, which the others must pass to
+ * govern. */
+static tt_status floor_of(const tt_check_input *in, const tt_by_segment *by, double *floor)
+{
+    size_t steepest = TT_NONE;
+    double most = 0.0;
+    tt_worst worst;
+    *floor = 0.0;
+    for (size_t s = 0; s < in->piece->segments.n && by->part; s++) {
+        double use = 0.0;
+        if (!by->applies(&in->piece->segments.at[s])) continue;
+        const tt_status status = tt_most_of_first(in, s, by->part, &use);
+        if (status != TT_OK) return status;
+        if (use > most && isfinite(use)) steepest = s;
+        if (use > most && isfinite(use)) most = use;
+    }
+    if (steepest == TT_NONE) return TT_OK;
+    const tt_status status = tt_worst_of(in, steepest, by->part, 0.0, &worst);
+    if (worst.any && isfinite(worst.use)) *floor = worst.use;
+    return status;
+}
+
 tt_status tt_judge_segments(const tt_check_input *in, const tt_by_segment *by, tt_findings *out)
 {
     bool any = false;
-    tt_status status = TT_OK;
+    double floor;
+    tt_status status = floor_of(in, by, &floor);
     for (size_t s = 0; s < in->piece->segments.n && status == TT_OK; s++) {
         if (!by->applies(&in->piece->segments.at[s])) continue;
         any = true;
-        status = by->judge(in, s, out);
+        status = by->judge(in, s, floor, out);
     }
     if (any || status != TT_OK) return status;
     return tt_inapplicable_add(out, by->check, by->why) ? TT_OK : TT_E_NOMEM;

@@ -33,16 +33,6 @@ typedef struct {
     tt_forces whole; /* section forces of the cut */
 } tt_loaded_cut;
 
-/** A check that judges segment by segment: those that it applies to. Does not apply, with `why`,
- * when there are none. */
-typedef struct {
-    const char *check, *why;
-    bool (*applies)(const tt_segment *segment);
-    tt_status (*judge)(const tt_check_input *in, size_t segment, tt_findings *out);
-} tt_by_segment;
-
-tt_status tt_judge_segments(const tt_check_input *in, const tt_by_segment *by, tt_findings *out);
-
 /** How a part of a cut is judged. */
 typedef struct {
     /** Stress from what the part must take of at->whole, Pa: a norm of the section forces (stress
@@ -51,24 +41,44 @@ typedef struct {
     double (*stress)(const tt_loaded_cut *at);
     /** Use under that stress: never falls when the stress rises; INFINITY without a resistance. */
     double (*use)(const tt_loaded_cut *at, double stress);
+    bool levels[TT_LEVELS]; /* of combinations that it is asked under */
 } tt_judged_part;
 
 /** The worst of a segment: over cuts, both carry models, combinations of the accepted levels,
- *  heavy and light weight; then one parabola step between the worst cut and its neighbours. What
- *  cannot be worse than what was seen at the same cut, by the sum of its cases' stresses, is passed
- *  over: the worst is that of all. */
+ *  heavy and light weight, ways of leaning, all of second order; then one parabola step between the
+ *  worst cut and its neighbours. What cannot be worse by its first order and the bound of what
+ *  second order adds is passed over: the worst is that of all. */
 struct tt_worst {
     bool any;
+    bool buckles; /* the piece buckles under it: there are no forces */
     double use;
     tt_cut cut;     /* a copy: it may lie between the model's cuts */
     size_t nearest; /* the model's cut that it is, or came from */
     int carry, pattern;
     const tt_combination *together;
-    tt_forces whole;
+    const tt_exact *exact; /* the situation, solved on the moved frame */
+    tt_forces whole;       /* of it, in the axes of the cut as it has turned */
 };
 
-tt_worst tt_worst_of(const tt_check_input *in, size_t segment, const bool levels[TT_LEVELS],
-                     const tt_judged_part *part);
+/** floor: a use that some segment surely has. TT_E_NOMEM, or what a solution of second order failed
+ *  with. */
+tt_status tt_worst_of(const tt_check_input *in, size_t segment, const tt_judged_part *part,
+                      double floor, tt_worst *worst);
+/** The largest use of first order in a segment. TT_E_NOMEM */
+tt_status tt_most_of_first(const tt_check_input *in, size_t segment, const tt_judged_part *part,
+                           double *use);
+
+/** A check that judges segment by segment: those that it applies to. Does not apply, with `why`,
+ * when there are none. */
+typedef struct {
+    const char *check, *why;
+    bool (*applies)(const tt_segment *segment);
+    const tt_judged_part *part; /* NULL: judged without loads */
+    /** floor: a use of `part` that some segment surely has. */
+    tt_status (*judge)(const tt_check_input *in, size_t segment, double floor, tt_findings *out);
+} tt_by_segment;
+
+tt_status tt_judge_segments(const tt_check_input *in, const tt_by_segment *by, tt_findings *out);
 
 /** Efficiency of the bronze at a cut: 1, or that of its alloy's seams where one is possible. */
 double tt_seam_at(const tt_check_input *in, const tt_cut *cut);
@@ -76,6 +86,10 @@ double tt_seam_at(const tt_check_input *in, const tt_cut *cut);
 /** What the bronze, and the armature, of a cut must take in a carry model. */
 tt_forces tt_on_bronze(const tt_loaded_cut *at);
 tt_forces tt_on_armature(const tt_loaded_cut *at);
+
+/** Adds the row of a segment whose worst is that the piece buckles: a use of null. */
+tt_status tt_finding_buckled(const tt_check_input *in, tt_findings *out, const char *check,
+                             const tt_worst *worst);
 
 /** Fills where, segment, x, combination, pattern and model of a finding from the worst. */
 void tt_finding_place(const tt_check_input *in, tt_findings *out, const tt_worst *worst,

@@ -41,21 +41,24 @@ static double component(const tt_forces *f, int i)
     return all[i];
 }
 
-/* The unit cases that the worst is made of: weight first, then its parts, at its own cut. */
-enum { UNITS = 12 };
+/* The unit cases that the worst is made of, its lean with them: weight first, at its own cut. */
 typedef struct {
-    double factor[UNITS];
-    tt_forces force[UNITS];
+    double factor[TT_UNIT_PARTS];
+    tt_forces force[TT_UNIT_PARTS];
     size_t n;
 } units;
 
-static void add_unit(const tt_check_input *in, const tt_worst *worst, size_t acting, double factor,
-                     units *all)
+static units units_of(const tt_check_input *in, const tt_worst *worst)
 {
-    if (all->n == UNITS || factor == 0.0) return;
-    all->factor[all->n] = factor;
-    all->force[all->n++] = tt_answer_forces_at(in->model, in->actions, in->solution, worst->carry,
-                                               acting, &worst->cut);
+    tt_unit_part part[TT_UNIT_PARTS];
+    const size_t n = tt_situation_units(in->second, &worst->exact->of, part);
+    units all = {.n = 0};
+    for (size_t i = 0; i < n; i++) {
+        if (fabs(part[i].factor) < 1e-12) continue; /* a lean straight along x or y */
+        all.factor[all.n] = part[i].factor;
+        all.force[all.n++] = tt_unit_forces(in->second, worst->carry, part[i].unit, &worst->cut);
+    }
+    return all;
 }
 
 /* What rounding leaves where nothing acts: under a thousand-millionth of the largest of its kind,
@@ -98,6 +101,7 @@ static void sum_of_shares(const double factor[6], const tt_forces *whole, char *
     }
 }
 
+static const char *const first[] = {"N_1", "V_y1", "V_z1", "T_1", "M_y1", "M_z1"};
 static const char *const symbol[] = {"N", "V_y", "V_z", "T", "M_y", "M_z"};
 static const char *const of_part[] = {"N_p", "V_yp", "V_zp", "T_p", "M_yp", "M_zp"};
 static const char *const unit[] = {"N", "N", "N", "N.m", "N.m", "N.m"};
@@ -121,27 +125,36 @@ static void line_of_part(tt_steps *steps, const tt_share *share, int i, const tt
     }
 }
 
+static double sum_of(const units *all, int i)
+{
+    double sum = 0.0;
+    for (size_t k = 0; k < all->n; k++) sum += all->factor[k] * component(&all->force[k], i);
+    return sum;
+}
+
 void tt_steps_forces(tt_steps *steps, const tt_check_input *in, const tt_worst *worst,
                      bool of_bronze, const tt_forces *on)
 {
     const tt_loaded_cut at = {in, &worst->cut, worst->carry, worst->whole};
     const tt_share *share = of_bronze ? &worst->cut.share_bronze : &worst->cut.share_armature;
-    units all = {.n = 0};
-    add_unit(in, worst, (size_t)worst->pattern, worst->together->weight, &all);
-    for (size_t i = 0; i < worst->together->parts; i++) {
-        add_unit(in, worst, worst->together->part[i].acting, worst->together->part[i].factor, &all);
-    }
-    double whole[6];
+    const tt_source *statics = tt_source_of(TT_S_statics);
+    const units all = units_of(in, worst);
+    double one[6], whole[6];
     for (int i = 0; i < 6; i++) {
-        const double sum = component(&worst->whole, i);
-        whole[i] = fabs(sum) < noise_of(&all, i) ? 0.0 : sum;
+        const double noise = noise_of(&all, i), sum = component(&worst->whole, i);
+        one[i] = sum_of(&all, i);
+        one[i] = fabs(one[i]) < noise ? 0.0 : one[i];
+        whole[i] = fabs(sum) < noise ? 0.0 : sum;
     }
     const tt_forces told = {whole[0], whole[1], whole[2], whole[3], whole[4], whole[5]};
     for (int i = 0; i < 6; i++) {
-        char line[400];
+        char line[800];
         sum_of_units(&all, i, line, sizeof line);
-        tt_step_add(steps, symbol[i], "sum of factor * unit case", whole[i], unit[i],
-                    tt_source_of(TT_S_statics), "%s", line);
+        tt_step_add(steps, first[i], "sum of factor * unit case, the lean with them", one[i],
+                    unit[i], statics, "%s", line);
+        tt_step_add(steps, symbol[i], "first order + what leaning and bending add", whole[i],
+                    unit[i], tt_source_of(TT_S_second_order), "%.6g + %.6g", one[i],
+                    whole[i] - one[i]);
         line_of_part(steps, shares(&at) ? share : NULL, i, &told, component(on, i));
     }
 }

@@ -214,7 +214,6 @@ static const row rows[] = {
     {"weight.patterns",
      "weight heavy on one side and light on the other: this version takes all heavy and all light",
      NULL, true, always},
-    {"stability", "second order and buckling: this version is linear", NULL, true, always},
     {"member.buckling", later, NULL, true, always},
     {"local.buckling", later, NULL, true, hollow_bronze},
     {"follow",

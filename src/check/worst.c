@@ -1,16 +1,37 @@
-/* check/worst.c - the worst cut of a segment for one part, over everything that may act. */
+/* check/worst.c - the worst cut of a segment for one part, over everything that may act: bounded
+ * from first order, judged of second order where it could be the worst. */
 #include "check/parts.h"
 
+#include "base/alloc.h"
+
 #include <math.h>
+
+/* Of second order is solved the worst of first order, so that every row tells one; and, surely,
+ * whatever could fall short or govern the piece. */
+static const double near_first = 1.0 - 1e-9;
 
 typedef struct {
     const tt_check_input *in;
     const tt_judged_part *part;
     const bool *levels;
-    double weight, others; /* largest factor on the weight, and largest sum of the others, of any
-                              combination of these levels */
+    double weight, others;   /* largest factor on the weight, and largest sum of the others, of any
+                                combination of these levels */
+    double lean;             /* largest imperfection */
+    double drift[TT_MODELS]; /* largest of any situation of these levels */
+    double floor;            /* a use that some segment surely has */
+    double first;            /* largest use of first order in the segment */
     tt_worst worst;
 } search;
+
+/* What bounds the stress at a cut: of each unit case (and lean) by itself, and of what second order
+ * may add to one unit of drift. */
+typedef struct {
+    size_t cut;
+    int carry;
+    bool asked;
+    double *unit;
+    double reach;
+} bounds;
 
 static void weigh_factors(search *s)
 {
@@ -21,6 +42,13 @@ static void weigh_factors(search *s)
         if (!s->levels[together->level]) continue;
         s->weight = fmax(s->weight, fabs(together->weight));
         s->others = fmax(s->others, sum);
+        s->lean = fmax(s->lean, together->imperfection);
+        for (int carry = 0; carry < TT_MODELS; carry++) {
+            for (int pattern = TT_HEAVY; pattern <= TT_LIGHT; pattern++) {
+                s->drift[carry] =
+                    fmax(s->drift[carry], tt_most_drift(s->in->second, carry, together, pattern));
+            }
+        }
     }
 }
 
@@ -30,50 +58,90 @@ static double use_under(const search *s, const tt_loaded_cut *at, double *stress
     return *stress < 0.0 ? -1.0 : s->part->use(at, *stress);
 }
 
-static void keep(search *s, const tt_loaded_cut *at, double use, size_t nearest, int pattern,
-                 const tt_combination *together)
+static void keep(search *s, const tt_loaded_cut *at, double use, size_t nearest,
+                 const tt_exact *exact)
 {
     if (use < 0.0 || (s->worst.any && use <= s->worst.use * (1.0 + 1e-12))) return; /* ties stay */
+    if (isfinite(use)) s->floor = fmax(s->floor, use);
     s->worst = (tt_worst){.any = true,
                           .use = use,
                           .cut = *at->cut,
                           .nearest = nearest,
                           .carry = at->carry,
-                          .pattern = pattern,
-                          .together = together,
+                          .pattern = exact->of.pattern,
+                          .together = exact->of.together,
+                          .exact = exact,
                           .whole = at->whole};
 }
 
-/* Stress of each unit case by itself at a cut; false where the part is not asked. */
-static bool unit_stresses(const search *s, size_t cut, int carry, double *stress)
+/* A leaning case is bounded by both its ways: any direction between them is no worse. */
+static double lean_stress(const tt_check_input *in, const double *unit, size_t acting)
+{
+    const size_t cases = in->actions->cases.n;
+    double sum = 0.0;
+    for (size_t i = 0; i < in->actions->leans.n; i++) {
+        if (in->actions->leans.at[i].of == acting) sum += unit[cases + i];
+    }
+    return sum;
+}
+
+static double unit_stress(const search *s, tt_loaded_cut *at, const tt_answer *answer, size_t cut)
+{
+    at->whole = tt_answer_forces(answer, cut);
+    return s->part->stress(at);
+}
+
+/* What one unit of drift may add: section forces f of it have f' C f at most 1, C the inverse of
+ * their reach, and their stress is at most the sum of that of each. */
+static double reach_of(const search *s, tt_loaded_cut *at)
+{
+    double stress[TT_SIX], square = 0.0;
+    tt_mat6 reach;
+    tt_second_reach(s->in->second, at->carry, at->cut, &reach);
+    for (int k = 0; k < TT_SIX; k++) {
+        double f[TT_SIX] = {0};
+        f[k] = 1.0;
+        at->whole = (tt_forces){f[0], f[1], f[2], f[3], f[4], f[5]};
+        stress[k] = s->part->stress(at);
+    }
+    for (int k = 0; k < TT_SIX; k++) {
+        for (int l = 0; l < TT_SIX; l++) square += stress[k] * stress[l] * fabs(reach.at[k][l]);
+    }
+    return sqrt(square);
+}
+
+/* Stress of each unit case at a cut, those that lean with both their leans; not asked where the
+ * part is not. */
+static void bound_cut(const search *s, bounds *b)
 {
     const tt_check_input *in = s->in;
-    for (size_t i = 0; i < in->actions->cases.n; i++) {
-        const size_t same =
-            in->actions->cases.at[i].against; /* a norm: the negative has the same */
-        const tt_loaded_cut at = {in, &in->model->cuts.at[cut], carry,
-                                  tt_answer_forces(&in->solution->answer[carry][i], cut)};
-        stress[i] = same != TT_NONE ? stress[same] : s->part->stress(&at);
-        if (stress[i] < 0.0) return false;
+    const size_t cases = in->actions->cases.n, leans = in->actions->leans.n;
+    tt_loaded_cut at = {.in = in, .cut = &in->model->cuts.at[b->cut], .carry = b->carry};
+    b->asked = true;
+    for (size_t i = 0; i < cases + leans && b->asked; i++) {
+        const size_t same = i < cases ? in->actions->cases.at[i].against : TT_NONE;
+        const tt_answer *answer = i < cases ? &in->solution->answer[b->carry][i]
+                                            : &in->solution->lean[b->carry][i - cases];
+        /* a norm: the negative has the same */
+        b->unit[i] = same != TT_NONE ? b->unit[same] : unit_stress(s, &at, answer, b->cut);
+        b->asked = b->unit[i] >= 0.0;
     }
-    return true;
+    for (size_t i = 0; i < cases && b->asked; i++)
+        b->unit[i] += s->lean * lean_stress(in, b->unit, i);
+    b->reach = b->asked ? reach_of(s, &at) : 0.0;
+}
+
+static double drifted(const bounds *b, double drift)
+{
+    return b->reach > 0.0 ? b->reach * drift : 0.0;
 }
 
 /* No combination can make more, whatever is in it. */
-static double ceiling_of(const search *s, const double *unit)
+static double ceiling_of(const search *s, const bounds *b)
 {
     double most = 0.0;
-    for (size_t i = TT_PATTERNS; i < s->in->actions->cases.n; i++) most = fmax(most, unit[i]);
-    return s->weight * fmax(unit[TT_HEAVY], unit[TT_LIGHT]) + s->others * most;
-}
-
-static double bound_of(const tt_combination *together, int pattern, const double *stress)
-{
-    double bound = fabs(together->weight) * stress[pattern];
-    for (size_t i = 0; i < together->parts; i++) {
-        bound += fabs(together->part[i].factor) * stress[together->part[i].acting];
-    }
-    return bound;
+    for (size_t i = TT_PATTERNS; i < s->in->actions->cases.n; i++) most = fmax(most, b->unit[i]);
+    return s->weight * fmax(b->unit[TT_HEAVY], b->unit[TT_LIGHT]) + s->others * most;
 }
 
 /* A combination with a pattern of weight: what may be the worst at a cut. */
@@ -83,73 +151,164 @@ typedef struct {
     double bound;
 } candidate;
 
+static candidate bounded(const bounds *b, const tt_combination *together, int pattern)
+{
+    double bound = fabs(together->weight) * b->unit[pattern];
+    for (size_t i = 0; i < together->parts; i++) {
+        bound += fabs(together->part[i].factor) * b->unit[together->part[i].acting];
+    }
+    return (candidate){together, pattern, bound};
+}
+
 /* The combination with the largest bound: looked at first, it lets most others be passed over. */
-static candidate likeliest(const search *s, const double *unit)
+static candidate likeliest(const search *s, const bounds *b)
 {
     candidate most = {.together = NULL, .bound = -1.0};
     for (size_t i = 0; i < s->in->combinations->n; i++) {
         const tt_combination *together = &s->in->combinations->at[i];
         if (!s->levels[together->level]) continue;
         for (int pattern = TT_HEAVY; pattern <= TT_LIGHT; pattern++) {
-            const double bound = bound_of(together, pattern, unit);
-            if (bound > most.bound) most = (candidate){together, pattern, bound};
+            const candidate one = bounded(b, together, pattern);
+            if (one.bound > most.bound) most = one;
         }
     }
     return most;
 }
 
-/* Stress of a cut under loads together; the largest so far is kept in `most`. */
-typedef struct {
-    double stress;
-    candidate of;
-    tt_forces whole;
-} most_stressed;
-
-static void look_at(const search *s, tt_loaded_cut *at, size_t cut, const candidate *of,
-                    most_stressed *most)
+static double use_of(const search *s, const bounds *b, double stress)
 {
-    at->whole = tt_superpose(s->in->solution, at->carry, of->together, of->pattern, cut);
-    const double stress = s->part->stress(at);
-    if (stress > most->stress) *most = (most_stressed){stress, *of, at->whole};
+    const tt_loaded_cut at = {
+        .in = s->in, .cut = &s->in->model->cuts.at[b->cut], .carry = b->carry};
+    return s->part->use(&at, stress * (1.0 + 1e-12));
 }
 
-/* Whether a stress at a cut could be worse than the worst so far. */
-static bool could_be_worse(const search *s, const tt_loaded_cut *at, double stress)
+/* Whether a stress that is surely not exceeded at a cut could be the worst of the segment, and fall
+ * short or govern the piece. */
+static bool could_govern(const search *s, const bounds *b, double stress)
 {
-    return !s->worst.any || s->part->use(at, stress * (1.0 + 1e-12)) > s->worst.use;
+    const double use = use_of(s, b, stress), limit = s->in->piece->limits.use.is;
+    const bool short_already = s->worst.any && s->worst.use > limit;
+    return !s->worst.any ||
+           (use > s->worst.use && use > (short_already ? s->floor : fmin(limit, s->floor)));
 }
 
-/* One cut in one carry model. It is passed over whole when even its largest bound is no worse than
- * the worst; then combinations whose bound is not above the stress seen here are. The use follows
- * the stress, so that it is asked for once. */
-static void search_cut(search *s, size_t cut, int carry, double *unit)
+/* Whether a stress of first order is near the largest of the segment. */
+static bool is_near(const search *s, const bounds *b, double stress)
 {
-    const tt_check_input *in = s->in;
-    tt_loaded_cut at = {.in = in, .cut = &in->model->cuts.at[cut], .carry = carry};
-    if (!unit_stresses(s, cut, carry, unit)) return;
-    if (!could_be_worse(s, &at, ceiling_of(s, unit))) return;
-    const candidate first = likeliest(s, unit);
-    if (!first.together || !could_be_worse(s, &at, first.bound)) return;
-    most_stressed most = {.stress = -1.0};
-    look_at(s, &at, cut, &first, &most);
-    for (size_t i = 0; i < in->combinations->n; i++) {
-        const tt_combination *together = &in->combinations->at[i];
+    return use_of(s, b, stress) >= near_first * s->first;
+}
+
+/* A situation that buckles has no stress: it is worse than any. */
+static void judge_exact(search *s, const bounds *b, const tt_situation *of)
+{
+    tt_second_order *second = s->in->second;
+    const tt_exact *exact = tt_situation_exact(second, b->carry, of);
+    tt_loaded_cut at = {.in = s->in, .cut = &s->in->model->cuts.at[b->cut], .carry = b->carry};
+    double stress = 0.0;
+    if (!exact) return;
+    if (exact->second.buckles) {
+        keep(s, &at, INFINITY, b->cut, exact);
+        s->worst.buckles |= s->worst.exact == exact;
+        return;
+    }
+    at.whole = tt_exact_strain_forces(second, exact, at.cut);
+    keep(s, &at, use_under(s, &at, &stress), b->cut, exact);
+}
+
+typedef void visit_situation(search *s, const bounds *b, const tt_situation *of, double stress);
+
+static void see_first(search *s, const bounds *b, const tt_situation *of, double stress)
+{
+    (void)of;
+    s->first = fmax(s->first, use_of(s, b, stress));
+}
+
+static void see_near(search *s, const bounds *b, const tt_situation *of, double stress)
+{
+    if (is_near(s, b, stress)) judge_exact(s, b, of);
+}
+
+static void see_all(search *s, const bounds *b, const tt_situation *of, double stress)
+{
+    const double drift = drifted(b, tt_situation_drift(s->in->second, b->carry, of));
+    if (!could_govern(s, b, stress + drift)) return;
+    const double closer = drifted(b, tt_situation_drift_closer(s->in->second, b->carry, of));
+    if (could_govern(s, b, stress + fmin(drift, closer))) judge_exact(s, b, of);
+}
+
+/* Every way of leaning of a combination with its stress of first order. */
+static void each_lean(search *s, const bounds *b, const candidate *of, visit_situation *see)
+{
+    tt_second_order *second = s->in->second;
+    tt_situation situation = {of->together, of->pattern, TT_UPRIGHT};
+    tt_loaded_cut at = {.in = s->in, .cut = &s->in->model->cuts.at[b->cut], .carry = b->carry};
+    const int leans = tt_leans(second, of->together);
+    for (int k = 0; k < (leans ? leans : 1); k++) {
+        situation.lean = leans ? k : TT_UPRIGHT;
+        at.whole = tt_situation_forces(second, b->carry, &situation, b->cut);
+        see(s, b, &situation, s->part->stress(&at));
+    }
+}
+
+typedef void visit(search *s, const bounds *b, const candidate *one);
+
+static void each_candidate(search *s, const bounds *b, visit *to)
+{
+    for (size_t i = 0; i < s->in->combinations->n; i++) {
+        const tt_combination *together = &s->in->combinations->at[i];
         if (!s->levels[together->level]) continue;
         for (int pattern = TT_HEAVY; pattern <= TT_LIGHT; pattern++) {
-            const candidate one = {together, pattern, bound_of(together, pattern, unit)};
-            if (one.bound * (1.0 + 1e-12) > most.stress) look_at(s, &at, cut, &one, &most);
+            const candidate one = bounded(b, together, pattern);
+            to(s, b, &one);
         }
     }
-    at.whole = most.whole;
-    keep(s, &at, s->part->use(&at, most.stress), cut, most.of.pattern, most.of.together);
+}
+
+static void visit_first(search *s, const bounds *b, const candidate *one)
+{
+    if (use_of(s, b, one->bound) > s->first) each_lean(s, b, one, see_first);
+}
+
+static void visit_near(search *s, const bounds *b, const candidate *one)
+{
+    if (is_near(s, b, one->bound)) each_lean(s, b, one, see_near);
+}
+
+static void visit_all(search *s, const bounds *b, const candidate *one)
+{
+    const double drift =
+        drifted(b, tt_most_drift(s->in->second, b->carry, one->together, one->pattern));
+    if (could_govern(s, b, one->bound + drift)) each_lean(s, b, one, see_all);
+}
+
+/* The largest use of first order at one cut in one carry model: passed over whole when even its
+ * largest bound is no worse. */
+static void search_first(search *s, const bounds *b)
+{
+    if (!b->asked || use_of(s, b, ceiling_of(s, b)) <= s->first) return;
+    const candidate likely = likeliest(s, b);
+    if (!likely.together || use_of(s, b, likely.bound) <= s->first) return;
+    each_lean(s, b, &likely, see_first);
+    each_candidate(s, b, visit_first);
+}
+
+static void search_near(search *s, const bounds *b)
+{
+    if (b->asked && is_near(s, b, ceiling_of(s, b))) each_candidate(s, b, visit_near);
+}
+
+static void search_all(search *s, const bounds *b)
+{
+    if (b->asked && could_govern(s, b, ceiling_of(s, b) + drifted(b, s->drift[b->carry])))
+        each_candidate(s, b, visit_all);
 }
 
 static double use_at(const search *s, size_t cut)
 {
     const tt_check_input *in = s->in;
-    const tt_loaded_cut at = {
-        in, &in->model->cuts.at[cut], s->worst.carry,
-        tt_superpose(in->solution, s->worst.carry, s->worst.together, s->worst.pattern, cut)};
+    const tt_cut *place = &in->model->cuts.at[cut];
+    const tt_loaded_cut at = {in, place, s->worst.carry,
+                              tt_exact_strain_forces(in->second, s->worst.exact, place)};
     double stress;
     return use_under(s, &at, &stress);
 }
@@ -171,21 +330,68 @@ static void step_between(search *s, size_t segment)
     const tt_worst from = s->worst;
     const tt_cut between = tt_model_cut_at(in->model, segment, x);
     const tt_loaded_cut at = {in, &between, from.carry,
-                              tt_superpose_at(in->model, in->actions, in->solution, from.carry,
-                                              from.together, from.pattern, &between)};
+                              tt_exact_strain_forces(in->second, from.exact, &between)};
     double stress;
     const double use = use_under(s, &at, &stress);
-    keep(s, &at, use, c, from.pattern, from.together);
+    keep(s, &at, use, c, from.exact);
 }
 
-tt_worst tt_worst_of(const tt_check_input *in, size_t segment, const bool levels[TT_LEVELS],
-                     const tt_judged_part *part)
+/* What is known of every cut of a segment in both carry models. */
+typedef struct {
+    bounds *at;
+    double *unit;
+    size_t n;
+} all_bounds;
+
+static all_bounds bounds_of(const search *s, size_t segment)
 {
-    search s = {.in = in, .part = part, .levels = levels};
-    weigh_factors(&s);
-    for (size_t c = in->model->first_cut[segment]; c < in->model->first_cut[segment + 1]; c++) {
-        for (int carry = 0; carry < TT_MODELS; carry++) search_cut(&s, c, carry, in->scratch);
+    const tt_check_input *in = s->in;
+    const size_t from = in->model->first_cut[segment], to = in->model->first_cut[segment + 1];
+    const size_t units = in->actions->cases.n + in->actions->leans.n;
+    all_bounds b = {.n = TT_MODELS * (to - from)};
+    b.at = tt_alloc(b.n, sizeof *b.at);
+    b.unit = tt_alloc(b.n * units, sizeof *b.unit);
+    for (size_t i = 0; i < b.n && b.at && b.unit; i++) {
+        b.at[i] =
+            (bounds){from + i / TT_MODELS, (int)(i % TT_MODELS), false, b.unit + i * units, 0};
+        bound_cut(s, &b.at[i]);
     }
-    if (s.worst.any && isfinite(s.worst.use)) step_between(&s, segment);
-    return s.worst;
+    return b;
+}
+
+static void bounds_free(all_bounds *b)
+{
+    tt_free(b->at);
+    tt_free(b->unit);
+}
+
+tt_status tt_worst_of(const tt_check_input *in, size_t segment, const tt_judged_part *part,
+                      double floor, tt_worst *worst)
+{
+    search s = {.in = in, .part = part, .levels = part->levels, .floor = floor};
+    weigh_factors(&s);
+    all_bounds b = bounds_of(&s, segment);
+    const bool fits = b.at && b.unit;
+    if (fits) {
+        for (size_t i = 0; i < b.n; i++) search_first(&s, &b.at[i]);
+        for (size_t i = 0; i < b.n; i++) search_near(&s, &b.at[i]);
+        for (size_t i = 0; i < b.n; i++) search_all(&s, &b.at[i]);
+        if (s.worst.any && isfinite(s.worst.use)) step_between(&s, segment);
+    }
+    bounds_free(&b);
+    *worst = s.worst;
+    return fits ? tt_second_failed(in->second) : TT_E_NOMEM;
+}
+
+tt_status tt_most_of_first(const tt_check_input *in, size_t segment, const tt_judged_part *part,
+                           double *use)
+{
+    search s = {.in = in, .part = part, .levels = part->levels};
+    weigh_factors(&s);
+    all_bounds b = bounds_of(&s, segment);
+    const bool fits = b.at && b.unit;
+    for (size_t i = 0; i < b.n && fits; i++) search_first(&s, &b.at[i]);
+    bounds_free(&b);
+    *use = s.first;
+    return fits ? TT_OK : TT_E_NOMEM;
 }

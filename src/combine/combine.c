@@ -11,6 +11,10 @@
 
 enum { RULES = 64, OWN_MOST = 8, PERMANENT_MOST = 4, PARTS_MOST = OWN_MOST + PERMANENT_MOST + 2 };
 
+/* In every combination of the basis: EN 1993-1-1, 5.3.2 (3) a) with both factors at 1, FROM MEMORY;
+ * under the American basis the same, a judgement for an armature built by hand. */
+static const double sway = 1.0 / 200.0;
+
 typedef struct {
     const tt_piece *piece;
     const tt_actions *actions;
@@ -72,6 +76,7 @@ static void emit_one(job *j, const tt_rule *rule, const draft *all, size_t leadi
                            .weight_restoring = rule->weight_restoring,
                            .patterned = true,
                            .overturning_factor = rule->overturning_factor,
+                           .imperfection = sway,
                            .leading = leading,
                            .parts = all->n};
     made.name = name_of(j, j->rule, all);
@@ -175,6 +180,7 @@ static void own_one(job *j, const tt_own_combination *own, size_t wind)
                            .patterned = true,
                            .source = {"given in the piece file", NULL, NULL, TT_GIVEN},
                            .overturning_factor = 1.0,
+                           .imperfection = own->imperfection.origin ? own->imperfection.is : 0.0,
                            .leading = TT_NONE};
     double largest = 0.0;
     made.part = tt_pool_take(j->pool, own->terms, sizeof *made.part);

@@ -20,9 +20,10 @@ typedef struct {
     double overturning_factor;
     tt_part *part;
     size_t parts;
-    bool own;       /* from the file */
-    bool patterned; /* judged with heavy and light weight; own ones too */
-    size_t leading; /* case that leads, TT_NONE when weight alone */
+    double imperfection; /* how far the piece leans, level over vertical; 0: not */
+    bool own;            /* from the file */
+    bool patterned;      /* judged with heavy and light weight; own ones too */
+    size_t leading;      /* case that leads, TT_NONE when weight alone */
 } tt_combination;
 
 typedef TT_LIST(tt_combination) tt_combinations;
@@ -42,6 +43,7 @@ typedef struct {
 
 typedef struct {
     tt_answer *answer[TT_MODELS]; /* [cases] */
+    tt_answer *lean[TT_MODELS];   /* [leans] */
     tt_modes modes[TT_MODELS];
     double residual; /* largest of all */
     double refinement;

@@ -1,5 +1,5 @@
 /* combine/solve.c - every unit case in both carry models, and superposition. */
-#include "combine/combine.h"
+#include "combine/parts.h"
 
 #include <math.h>
 
@@ -36,32 +36,54 @@ static size_t to_solve(const tt_actions *actions)
     return n;
 }
 
+static void keep_worst(const tt_answer *all, size_t n, tt_solution *solution)
+{
+    for (size_t i = 0; i < n; i++) {
+        solution->residual = fmax(solution->residual, all[i].state.residual);
+        solution->refinement = fmax(solution->refinement, all[i].state.refinement);
+    }
+}
+
+/* The cases that are solved, then the leans. */
+static tt_status solve_all(const tt_model *model, const tt_actions *actions, int carry,
+                           const tt_frame_load *load, tt_frame_state *state, tt_pool *pool,
+                           tt_solution *solution)
+{
+    const size_t n = actions->cases.n, solved = to_solve(actions), leans = actions->leans.n;
+    tt_answer *all = tt_pool_take(pool, n + leans, sizeof *all);
+    if (!all) return TT_E_NOMEM;
+    solution->answer[carry] = all;
+    solution->lean[carry] = all + n;
+    tt_status status = solve_model(model, carry, load, solved, state, pool, all);
+    if (status == TT_OK)
+        status = solve_model(model, carry, load + solved, leans, state, pool, all + n);
+    if (status != TT_OK) return status;
+    keep_worst(all, solved, solution);
+    keep_worst(all + n, leans, solution);
+    for (size_t i = solved; i < n; i++) {
+        all[i] = all[actions->cases.at[i].against];
+        all[i].sense = -1.0;
+    }
+    return TT_OK;
+}
+
 tt_status tt_solve_cases(const tt_model *model, const tt_actions *actions, tt_pool *pool,
                          tt_solution *solution)
 {
-    const size_t n = actions->cases.n, solved = to_solve(actions);
-    tt_frame_load *load = tt_pool_take(pool, solved, sizeof *load);
-    tt_frame_state *state = tt_pool_take(pool, solved, sizeof *state);
+    const size_t solved = to_solve(actions), loads = solved + actions->leans.n;
+    tt_frame_load *load = tt_pool_take(pool, loads, sizeof *load);
+    tt_frame_state *state = tt_pool_take(pool, loads, sizeof *state);
     tt_status status = load && state ? TT_OK : TT_E_NOMEM;
-    for (size_t i = 0; i < solved && load; i++) load[i] = actions->cases.at[i].on;
+    if (status != TT_OK) return status;
+    for (size_t i = 0; i < solved; i++) load[i] = actions->cases.at[i].on;
+    for (size_t i = solved; i < loads; i++) load[i] = actions->leans.at[i - solved].on;
     for (int carry = 0; carry < TT_MODELS && status == TT_OK; carry++) {
-        tt_answer *all = tt_pool_take(pool, n, sizeof *all);
-        if (!all) return TT_E_NOMEM;
-        solution->answer[carry] = all;
-        status = solve_model(model, carry, load, solved, state, pool, all);
-        for (size_t i = solved; i < n; i++) {
-            all[i] = all[actions->cases.at[i].against];
-            all[i].sense = -1.0;
-        }
-        for (size_t i = 0; i < solved && status == TT_OK; i++) {
-            solution->residual = fmax(solution->residual, all[i].state.residual);
-            solution->refinement = fmax(solution->refinement, all[i].state.refinement);
-        }
+        status = solve_all(model, actions, carry, load, state, pool, solution);
     }
     return status;
 }
 
-static void add_forces(tt_forces *sum, const tt_forces *more, double factor)
+void tt_forces_add(tt_forces *sum, const tt_forces *more, double factor)
 {
     sum->n += factor * more->n;
     sum->vy += factor * more->vy;
@@ -74,7 +96,7 @@ static void add_forces(tt_forces *sum, const tt_forces *more, double factor)
 tt_forces tt_answer_forces(const tt_answer *answer, size_t cut)
 {
     tt_forces sum = {0};
-    add_forces(&sum, &answer->cut[cut], answer->sense);
+    tt_forces_add(&sum, &answer->cut[cut], answer->sense);
     return sum;
 }
 
@@ -83,10 +105,10 @@ tt_forces tt_superpose(const tt_solution *solution, int carry, const tt_combinat
 {
     tt_forces sum = {0};
     const tt_answer *answer = solution->answer[carry];
-    add_forces(&sum, &answer[pattern].cut[cut], together->weight);
+    tt_forces_add(&sum, &answer[pattern].cut[cut], together->weight);
     for (size_t i = 0; i < together->parts; i++) {
         const tt_answer *part = &answer[together->part[i].acting];
-        add_forces(&sum, &part->cut[cut], together->part[i].factor * part->sense);
+        tt_forces_add(&sum, &part->cut[cut], together->part[i].factor * part->sense);
     }
     return sum;
 }
@@ -99,7 +121,7 @@ tt_forces tt_answer_forces_at(const tt_model *model, const tt_actions *actions,
     const tt_forces one =
         tt_model_cut_forces(model, cut, &answer->state, &actions->cases.at[acting].on, carry);
     tt_forces sum = {0};
-    add_forces(&sum, &one, answer->sense);
+    tt_forces_add(&sum, &one, answer->sense);
     return sum;
 }
 
@@ -109,10 +131,10 @@ tt_forces tt_superpose_at(const tt_model *model, const tt_actions *actions,
 {
     tt_forces sum = {0};
     tt_forces one = tt_answer_forces_at(model, actions, solution, carry, (size_t)pattern, cut);
-    add_forces(&sum, &one, together->weight);
+    tt_forces_add(&sum, &one, together->weight);
     for (size_t i = 0; i < together->parts; i++) {
         one = tt_answer_forces_at(model, actions, solution, carry, together->part[i].acting, cut);
-        add_forces(&sum, &one, together->part[i].factor);
+        tt_forces_add(&sum, &one, together->part[i].factor);
     }
     return sum;
 }

@@ -124,6 +124,26 @@ static void swings(const tt_assessment *a, tt_report *out)
                                  rate(both[TT_MODELS - 1 - soft].at[0].frequency, out)));
 }
 
+/* By how much the loads must grow for it to buckle. */
+static void buckling(const tt_assessment *a, tt_report *out)
+{
+    for (size_t i = 0; i < a->findings.list.n; i++) {
+        const tt_finding *f = &a->findings.list.at[i];
+        if (strcmp(f->check, "stability") != 0) continue;
+        const double down =
+            f->resistance < 10.0 ? floor(100.0 * f->resistance) / 100.0 : floor(f->resistance);
+        const char *times = tt_report_text(out, "%.3g", down);
+        tt_report_say(out,
+                      tt_report_text(out, "It would buckle under %s times %s (%s weight, %s).%s",
+                                     times, f->combination, f->pattern, f->model,
+                                     f->resistance < 1.0    ? " It buckles."
+                                     : f->resistance < 3.0  ? " Under 3 falls short."
+                                     : f->resistance < 10.0 ? " Under 10 what leaning adds "
+                                                              "to the forces matters."
+                                                            : ""));
+    }
+}
+
 static bool can_swing(const tt_assessment *a)
 {
     return a->solution.modes[TT_ALONE].n && a->solution.modes[TT_TOGETHER].n;
@@ -146,8 +166,13 @@ void tt_compose_sway(const tt_assessment *a, tt_report *out)
     const bool moves = worst->together && worst->move > LEAST_TOLD;
     if (worst->together && !moves && !can_swing(a)) return;
     tt_report_heading(out, 2, "Sway");
-    if (moves) farthest(a, out);
+    if (worst->buckles)
+        tt_report_say(out, tt_report_text(out, "It buckles under %s: no movement can be told.",
+                                          tt_say_tied(out, worst->together->name)));
+    else if (moves)
+        farthest(a, out);
     if (!worst->together)
         tt_report_say(out, "No place moves level under any loads together of the service level.");
+    buckling(a, out);
     if (can_swing(a)) swings(a, out);
 }

@@ -137,12 +137,12 @@ tt_status tt_assemble_mass(tt_frame *frame)
 
 static tt_status form_bars(tt_frame *frame, tt_frame_fault *fault)
 {
-    const tt_points points = tt_points_of_bars();
+    frame->points = tt_points_of_bars();
     for (size_t i = 0; i < frame->bars.n; i++) {
         tt_frame_bar *bar = &frame->bars.at[i];
         *fault = (tt_frame_fault){.node = bar->from, .direction = -1};
         if (!(bar->length > 0.0)) return TT_E_INPUT;
-        if (!tt_bar_form(bar, &points)) return TT_E_ILL_CONDITIONED;
+        if (!tt_bar_form(bar, &frame->points)) return TT_E_ILL_CONDITIONED;
     }
     *fault = (tt_frame_fault){.direction = -1};
     return TT_OK;

@@ -28,11 +28,11 @@ static void scale(tt_mat6 *m, double factor)
     }
 }
 
-bool tt_add_geometry(const tt_frame *frame, const tt_points *points, size_t index,
-                     const tt_bar_forces *forces, double factor, tt_entries *terms)
+static bool add_geometry(const tt_frame *frame, size_t index, const tt_bar_forces *forces,
+                         double factor, tt_entries *terms)
 {
     const tt_frame_bar *bar = &frame->bars.at[index];
-    const tt_bar_geometric g = tt_bar_geometry(bar, points, forces);
+    const tt_bar_geometric g = tt_bar_geometry(bar, &frame->points, forces);
     tt_bar_matrix m = of_bar(frame, bar, &g);
     scale(&m.aa, factor);
     scale(&m.ab, factor);
@@ -40,8 +40,9 @@ bool tt_add_geometry(const tt_frame *frame, const tt_points *points, size_t inde
     return tt_add_bar(frame, bar, &m, terms);
 }
 
-void tt_forces_on_nodes(const tt_frame *frame, const tt_frame_load *load,
-                        const tt_frame_state *state, double (*on_node)[TT_SIX])
+/* What the nodes give to bars and springs in a state, less their loads. */
+static void forces_on_nodes(const tt_frame *frame, const tt_frame_load *load,
+                            const tt_frame_state *state, double (*on_node)[TT_SIX])
 {
     const tt_frame_cut whole = tt_frame_cut_at(1.0);
     for (size_t i = 0; i < frame->bars.n; i++) {
@@ -60,11 +61,10 @@ void tt_forces_on_nodes(const tt_frame *frame, const tt_frame_load *load,
 static bool add_bars(const tt_frame *frame, const tt_frame_load *load, const tt_frame_state *state,
                      double factor, tt_entries *terms)
 {
-    const tt_points points = tt_points_of_bars();
     bool fits = true;
     for (size_t i = 0; i < frame->bars.n && fits; i++) {
         const tt_bar_forces forces = tt_forces_at_points(frame, load, i, state->end[i]);
-        fits = tt_add_geometry(frame, &points, i, &forces, factor, terms);
+        fits = add_geometry(frame, i, &forces, factor, terms);
     }
     return fits;
 }
@@ -89,7 +89,7 @@ tt_status tt_assemble_geometric(const tt_frame *frame, const tt_frame_load *load
     tt_entries terms = {0};
     double(*on_node)[TT_SIX] = tt_alloc(frame->nodes.n, sizeof *on_node);
     bool fits = on_node != NULL;
-    if (fits) tt_forces_on_nodes(frame, load, state, on_node);
+    if (fits) forces_on_nodes(frame, load, state, on_node);
     fits = fits && add_bars(frame, load, state, factor, &terms) &&
            add_nodes(frame, load, factor, on_node, &terms);
     tt_free(on_node);

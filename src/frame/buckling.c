@@ -58,6 +58,7 @@ static tt_status find(search *s, size_t wanted, tt_pool *pool, tt_buckling *out)
     const size_t more = n < out->under ? n + 1 : n;
     status = tt_eigen_critical(&s->frame->factor, &s->pressed, more, &s->found);
     if (status != TT_OK) return status;
+    if (s->found.n < n) return TT_E_NOT_CONVERGED;
     out->at = tt_pool_take(pool, n, sizeof *out->at);
     if (!out->at) return TT_E_NOMEM;
     for (size_t i = 0; i < n && status == TT_OK; i++) status = give_one(s, i, pool, &out->at[i]);

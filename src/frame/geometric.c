@@ -14,17 +14,15 @@
 
 #include <string.h>
 
-/* Derivatives of that work by the turns t and the strains e at a point; more: on the squares of the
- * turns, see tt_bar_forces. */
-static void derive(const double s[TT_SIX], const double more[3], double wagner, const double t[3],
-                   const double e[TT_SIX], double by_t[3], double by_e[TT_SIX])
+/* Derivatives of that work by the turns t and the strains e at a point. */
+static void derive(const double s[TT_SIX], double wagner, const double t[3], const double e[TT_SIX],
+                   double by_t[3], double by_e[TT_SIX])
 {
     const double n = s[0], vy = s[1], vz = s[2];
     const double hy = 0.5 * vy, hz = 0.5 * vz, tx = 0.5 * s[3], my = 0.5 * s[4], mz = 0.5 * s[5];
     by_t[0] = vy * e[2] - vz * e[1] - hy * t[1] - hz * t[2] + my * e[5] - mz * e[4];
     by_t[1] = n * (t[1] - e[2]) - hy * t[0] + vz * e[0] - tx * e[5] + mz * e[3];
     by_t[2] = n * (t[2] + e[1]) - hz * t[0] - vy * e[0] + tx * e[4] - my * e[3];
-    for (int d = 0; d < 3; d++) by_t[d] += more[d] * t[d];
     by_e[0] = vz * t[1] - vy * t[2];
     by_e[1] = n * (t[2] + e[1]) - vz * t[0];
     by_e[2] = n * (e[2] - t[1]) + vy * t[0];
@@ -33,13 +31,36 @@ static void derive(const double s[TT_SIX], const double more[3], double wagner, 
     by_e[5] = my * t[0] - tx * t[1];
 }
 
-tt_bar_forces tt_forces_at_points(const tt_frame *frame, const tt_frame_load *load, size_t bar,
+/* As tt_section_from at every point, the loads turned into the bar's axes once. */
+tt_bar_forces tt_forces_at_points(const tt_frame *frame, const tt_frame_load *load, size_t index,
                                   const double start[TT_SIX])
 {
-    tt_bar_forces forces = {.more = {{0}}};
+    const tt_frame_bar *bar = &frame->bars.at[index];
+    const tt_vec3 *force = tt_line_of(load->line_force, index);
+    const tt_vec3 *moment = tt_line_of(load->line_moment, index);
+    const double length = bar->length;
+    tt_vec3 p[TT_BAR_POINTS] = {{0, 0, 0}}, m[TT_BAR_POINTS] = {{0, 0, 0}};
+    tt_bar_forces forces;
+    for (int j = 0; j < TT_BAR_POINTS; j++) {
+        if (force) p[j] = tt_scale(tt_to_local(&bar->axes, force[j]), length);
+        if (moment) m[j] = tt_scale(tt_to_local(&bar->axes, moment[j]), length);
+    }
     for (int i = 0; i < TT_BAR_POINTS; i++) {
-        const tt_frame_cut cut = tt_frame_cut_at(tt_bar_point[i]);
-        tt_section_from(frame, load, bar, &cut, start, forces.at[i]);
+        const tt_integrals *to = &frame->points.to[i];
+        const double x = tt_bar_point[i] * length;
+        double *f = forces.at[i];
+        memcpy(f, start, TT_SIX * sizeof *f);
+        f[4] += x * start[2];
+        f[5] -= x * start[1];
+        for (int j = 0; j < TT_BAR_POINTS; j++) {
+            const double once = to->once[j], twice = length * to->twice[j];
+            f[0] -= once * p[j].x;
+            f[1] -= once * p[j].y;
+            f[2] -= once * p[j].z;
+            f[3] -= once * m[j].x;
+            f[4] -= once * m[j].y + twice * p[j].z;
+            f[5] -= once * m[j].z - twice * p[j].y;
+        }
     }
     return forces;
 }
@@ -91,7 +112,7 @@ static void derive_bar(const tt_frame_bar *bar, const tt_points *points,
         const double part = tt_bar_weight[i] * bar->length;
         double here[3], by_t[3], by_e[TT_SIX];
         turns_at(bar->length, &points->to[i], turn, strain, here);
-        derive(forces->at[i], forces->more[i], bar->wagner[i], here, strain[i], by_t, by_e);
+        derive(forces->at[i], bar->wagner[i], here, strain[i], by_t, by_e);
         for (int d = 0; d < TT_SIX; d++) by_strain[i][d] += part * by_e[d];
         for (int d = 0; d < 3; d++) by_turn[d] += part * by_t[d];
         for (int j = 0; j < TT_BAR_POINTS; j++) {

@@ -63,6 +63,18 @@ typedef struct {
     int unknown[TT_SIX]; /* -1 where held */
 } tt_frame_body;
 
+/* Of the polynomial that is 1 at point j and 0 at the others, once[j] its integral from 0
+ * to x, twice[j] the integral of that integral (0 <= x <= 1). */
+typedef struct {
+    double once[TT_BAR_POINTS], twice[TT_BAR_POINTS];
+} tt_integrals;
+
+/** Integrals up to each point, [i] up to point i; the same as cuts. */
+typedef struct {
+    tt_integrals to[TT_BAR_POINTS];
+    tt_frame_cut cut[TT_BAR_POINTS];
+} tt_points;
+
 struct tt_frame {
     TT_LIST(tt_frame_node) nodes;
     TT_LIST(tt_frame_bar) bars;
@@ -70,16 +82,13 @@ struct tt_frame {
     TT_LIST(tt_frame_mass_at) masses;
     TT_LIST(tt_frame_spring_at) springs;
     TT_LIST(tt_frame_body) bodies; /* from here on filled by tt_frame_prepare */
+    tt_points points;
     int unknowns;
     tt_sparse stiffness, mass;
     tt_factor factor;
 };
 
-/* points.c: of the polynomial that is 1 at point j and 0 at the others, once[j] its integral from 0
- * to x, twice[j] the integral of that integral (0 <= x <= 1). */
-typedef struct {
-    double once[TT_BAR_POINTS], twice[TT_BAR_POINTS];
-} tt_integrals;
+/* points.c */
 tt_integrals tt_bar_integrals(double x);
 
 /* rigid.c: what is rigidly joined, `arm` away. Six of a node: moves or forces, then turns or
@@ -101,10 +110,6 @@ void tt_six_global(const tt_axes *axes, const double local[TT_SIX], double out[T
 void tt_six_local(const tt_axes *axes, const double global[TT_SIX], double out[TT_SIX]);
 
 /* shapes.c */
-/** Integrals up to each point, [i] up to point i. */
-typedef struct {
-    tt_integrals to[TT_BAR_POINTS];
-} tt_points;
 tt_points tt_points_of_bars(void);
 /** At a point, from how the end of the bar moves while its start is held; local. */
 typedef struct {
@@ -157,10 +162,9 @@ void tt_bar_moved(const tt_frame *frame, const tt_frame_bar *bar, long double (*
 double tt_strain_energy(const tt_frame *frame, long double (*nodes)[TT_SIX]);
 
 /* geometric.c: the second variation of the work of section forces; local. */
-/** Section forces at the points of a bar, N N N N.m N.m N.m; and N on the squares of the turns, nil
- *  but in an envelope. */
+/** Section forces at the points of a bar, N N N N.m N.m N.m. */
 typedef struct {
-    double at[TT_BAR_POINTS][TT_SIX], more[TT_BAR_POINTS][3];
+    double at[TT_BAR_POINTS][TT_SIX];
 } tt_bar_forces;
 /** From those at the start and the line loads. */
 tt_bar_forces tt_forces_at_points(const tt_frame *frame, const tt_frame_load *load, size_t bar,
@@ -182,12 +186,6 @@ void tt_bar_strained(const tt_frame_bar *bar, const tt_bar_forces *forces,
                      double strain[TT_BAR_POINTS][TT_SIX]);
 
 /* assemble_geometric.c */
-/** Adds `factor` times that of a bar, about the masters of its bodies. False without memory. */
-bool tt_add_geometry(const tt_frame *frame, const tt_points *points, size_t bar,
-                     const tt_bar_forces *forces, double factor, tt_entries *terms);
-/** What the nodes give to bars and springs in a state, less their loads: onto `on_node` [nodes]. */
-void tt_forces_on_nodes(const tt_frame *frame, const tt_frame_load *load,
-                        const tt_frame_state *state, double (*on_node)[TT_SIX]);
 /** `factor` times K_g of all unknowns in a state under its load. */
 tt_status tt_assemble_geometric(const tt_frame *frame, const tt_frame_load *load,
                                 const tt_frame_state *state, double factor, tt_sparse *out);

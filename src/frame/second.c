@@ -11,22 +11,22 @@
 #include <math.h>
 #include <string.h>
 
-static const double within = 1e-8;
+static const double within = 1e-7;
 enum { MOST_STEPS = 60 };
 
 typedef struct {
     const tt_frame *frame;
     const tt_frame_load *load;
-    tt_points points;
     tt_bar_ends *held;        /* [bars] */
     double (*start)[TT_SIX];  /* [bars] section forces of the state, at the start */
+    double (*lean)[TT_SIX];   /* [bars] of the last step, at the start */
     double (*strain)[TT_SIX]; /* [bars * points] */
     double (*rough)[TT_SIX];  /* [bodies] moves, and the last correction of them */
     double (*fine)[TT_SIX];
     double (*forces)[TT_SIX];     /* [bodies] out of balance */
     double (*on_node)[TT_SIX];    /* [nodes] */
     long double (*moved)[TT_SIX]; /* [nodes] */
-    double *x, *work;             /* [unknowns] */
+    double *x, *work, *spare;     /* [unknowns] */
     tt_factor own;                /* of K + K_g */
     const tt_factor *by;
 } desk;
@@ -35,18 +35,19 @@ static bool desk_take(desk *d)
 {
     const tt_frame *frame = d->frame;
     const size_t bars = frame->bars.n, bodies = frame->bodies.n;
-    d->points = tt_points_of_bars();
     d->held = tt_alloc(bars, sizeof *d->held);
-    d->start = tt_alloc(bars * (1 + TT_BAR_POINTS), sizeof *d->start);
+    d->start = tt_alloc(bars * (2 + TT_BAR_POINTS), sizeof *d->start);
     d->rough = tt_alloc(3 * bodies + frame->nodes.n, sizeof *d->rough);
     d->moved = tt_alloc(frame->nodes.n, sizeof *d->moved);
-    d->x = tt_alloc(2 * (size_t)frame->unknowns, sizeof *d->x);
+    d->x = tt_alloc(3 * (size_t)frame->unknowns, sizeof *d->x);
     if (!d->held || !d->start || !d->rough || !d->moved || !d->x) return false;
-    d->strain = d->start + bars;
+    d->lean = d->start + bars;
+    d->strain = d->lean + bars;
     d->fine = d->rough + bodies;
     d->forces = d->fine + bodies;
     d->on_node = d->forces + bodies;
     d->work = d->x + frame->unknowns;
+    d->spare = d->work + frame->unknowns;
     return true;
 }
 
@@ -80,26 +81,36 @@ static void to_space(const double turn[3], double m[3])
     m[2] += more.z;
 }
 
-/* Forces of the nodes on a bar; its strains, and its section forces for the next time. */
+/* Section forces at the start: those of space. */
+static void put_start(const tt_bar_ends *ends, const double lean[TT_SIX], const double turn[3],
+                      double start[TT_SIX])
+{
+    for (int k = 0; k < TT_SIX; k++) start[k] = 0.0 - ends->start[k] - lean[k];
+    to_space(turn, start + 3);
+}
+
+/* Forces of the nodes on a bar; its strains and section forces. What turns are the forces that
+ * balance with the lean of the step before. */
 static tt_bar_ends ends_of(desk *d, size_t index)
 {
     const tt_frame_bar *bar = &d->frame->bars.at[index];
     double(*strain)[TT_SIX] = d->strain + index * TT_BAR_POINTS, *start = d->start[index];
-    double turn[3], elastic[TT_SIX];
+    double turn[3], elastic[TT_SIX], *leant = d->lean[index];
     tt_bar_ends ends = d->held[index];
     tt_bar_strain(d->frame, bar, d->moved, &ends);
     for (int k = 0; k < TT_SIX; k++) elastic[k] = -ends.start[k];
+    turn_of(d, bar, turn);
+    put_start(&ends, leant, turn, start);
     const tt_bar_forces of_strain = tt_forces_at_points(d->frame, d->load, index, elastic);
     const tt_bar_forces turning = tt_forces_at_points(d->frame, d->load, index, start);
     tt_bar_strained(bar, &of_strain, strain);
-    turn_of(d, bar, turn);
-    const tt_bar_ends lean = tt_bar_lean(bar, &d->points, &turning, turn, strain);
+    const tt_bar_ends lean = tt_bar_lean(bar, &d->frame->points, &turning, turn, strain);
+    put_start(&ends, lean.start, turn, start);
     for (int k = 0; k < TT_SIX; k++) {
         ends.start[k] += lean.start[k];
         ends.end[k] += lean.end[k];
-        start[k] = 0.0 - ends.start[k];
+        leant[k] = lean.start[k];
     }
-    to_space(turn, start + 3);
     return ends;
 }
 
@@ -190,7 +201,7 @@ static tt_status iterate(desk *d, const tt_frame_state *first, tt_second_state *
         out->state.refinement = step;
         if (!isfinite(step)) return TT_E_NOT_FINITE;
         if (step < within) return TT_OK;
-        if (step > 0.25 * last && d->by == &d->frame->factor) {
+        if (step > 0.5 * last && d->by == &d->frame->factor) {
             const tt_status status = factor_second(d->frame, d->load, first, &d->own, &positive);
             out->buckles = !positive;
             if (status != TT_OK || out->buckles) return status;
@@ -269,11 +280,11 @@ static void begin(desk *d, const tt_frame_state *start)
     for (size_t b = 0; b < frame->bodies.n; b++) {
         memcpy(d->rough[b], start->move[frame->bodies.at[b].master], sizeof d->rough[b]);
     }
-    memcpy(d->start, start->end, frame->bars.n * sizeof *d->start);
 }
 
 tt_status tt_frame_second(const tt_frame *frame, const tt_frame_load *load,
-                          const tt_frame_state *start, tt_pool *pool, tt_second_state *out)
+                          const tt_frame_state *start, bool ruled_out, tt_pool *pool,
+                          tt_second_state *out)
 {
     desk d = {.frame = frame, .load = load, .by = &frame->factor};
     *out = (tt_second_state){.buckles = false};
@@ -283,7 +294,7 @@ tt_status tt_frame_second(const tt_frame *frame, const tt_frame_load *load,
         status = iterate(&d, start, out);
     }
     if (status == TT_OK && !out->buckles) status = give(&d, out);
-    if (status == TT_OK && !out->buckles) {
+    if (status == TT_OK && !out->buckles && !ruled_out) {
         bool positive;
         status = factor_second(frame, load, &out->state, &d.own, &positive);
         out->buckles = !positive;
@@ -292,44 +303,22 @@ tt_status tt_frame_second(const tt_frame *frame, const tt_frame_load *load,
     return status;
 }
 
-/* Integrals of the strains from the start to the fraction x: how much more the bar has moved there
- * than its start carries it. */
-static tt_vec3 moved_beside(double length, const tt_frame_cut *cut, const double start[TT_SIX],
-                            double strain[TT_BAR_POINTS][TT_SIX])
+/* Twice the energy of the first correction is what it is solved from, times it. */
+tt_status tt_frame_first_change(const tt_frame *frame, const tt_frame_load *load,
+                                const tt_frame_state *start, double *size)
 {
-    const double x = cut->x * length;
-    tt_vec3 u = {0.0, x * start[5], -x * start[4]};
-    for (int j = 0; j < TT_BAR_POINTS; j++) {
-        const double once = length * cut->once[j], twice = length * length * cut->twice[j];
-        u.x += once * strain[j][0];
-        u.y += once * strain[j][1] + twice * strain[j][5];
-        u.z += once * strain[j][2] - twice * strain[j][4];
+    desk d = {.frame = frame, .load = load, .by = &frame->factor};
+    tt_status status = desk_take(&d) ? TT_OK : TT_E_NOMEM;
+    *size = 0.0;
+    if (status == TT_OK) {
+        double square = 0.0;
+        begin(&d, start);
+        needed(&d);
+        tt_gather(frame, d.forces, d.x);
+        tt_factor_solve(d.by, d.x, d.work, d.spare);
+        for (int i = 0; i < frame->unknowns; i++) square += d.x[i] * d.work[i];
+        *size = sqrt(fmax(square, 0.0));
     }
-    return u;
-}
-
-/* Beside the forces on the bar as it was: forces at the start now stand `way` off, line loads where
- * their points have moved to. */
-void tt_second_section(const tt_frame *frame, const tt_second_state *second,
-                       const tt_frame_load *load, size_t index, const tt_frame_cut *cut,
-                       double out[TT_SIX])
-{
-    const tt_frame_bar *bar = &frame->bars.at[index];
-    const double *start = second->state.end[index];
-    double(*strain)[TT_SIX] = second->strain + index * TT_BAR_POINTS, moves[TT_SIX];
-    const tt_vec3 *line = tt_line_of(load->line_force, index);
-    tt_six_local(&bar->axes, second->state.move[bar->from], moves);
-    const tt_vec3 way = moved_beside(bar->length, cut, moves, strain);
-    tt_vec3 more = tt_cross(tt_scale(way, -1.0), (tt_vec3){start[0], start[1], start[2]});
-    for (int j = 0; j < TT_BAR_POINTS && line; j++) {
-        const tt_frame_cut at = tt_frame_cut_at(tt_bar_point[j]);
-        const tt_vec3 off = tt_sub(way, moved_beside(bar->length, &at, moves, strain));
-        const tt_vec3 force =
-            tt_scale(tt_to_local(&bar->axes, line[j]), bar->length * cut->once[j]);
-        more = tt_add(more, tt_cross(off, force));
-    }
-    tt_section_from(frame, load, index, cut, start, out);
-    out[3] += more.x;
-    out[4] += more.y;
-    out[5] += more.z;
+    desk_free(&d);
+    return status;
 }

@@ -5,6 +5,7 @@
 #define TT_FRAME_SECOND_H
 
 #include "frame/frame.h"
+#include "num/dense.h"
 
 /** A state of second order under a load: K u + K_g(forces of this state) u = load. */
 typedef struct {
@@ -18,17 +19,29 @@ typedef struct {
     double most_turn; /* rad, of any node */
 } tt_second_state;
 
-/** Solves by repeated correction until moves change by less than 1e-8 of the largest; then counts
- *  the negative pivots of K + K_g, which must be none. start: the state of first order under the
- *  same load. TT_E_NOT_CONVERGED, TT_E_NOT_FINITE, TT_E_NOMEM; TT_OK with `buckles`. */
+/** Solves by repeated correction until moves change by less than 1e-7 of the largest; then counts
+ *  the negative pivots of K + K_g, which must be none, unless it is `ruled_out` that it buckles.
+ *  start: the state of first order under the same load. TT_E_NOT_CONVERGED, TT_E_NOT_FINITE,
+ *  TT_E_NOMEM; TT_OK with `buckles`. */
 tt_status tt_frame_second(const tt_frame *frame, const tt_frame_load *load,
-                          const tt_frame_state *start, tt_pool *pool, tt_second_state *out);
+                          const tt_frame_state *start, bool ruled_out, tt_pool *pool,
+                          tt_second_state *out);
+
+/** sqrt(u' K u) of what the first correction moves: all of second order moves at most that over
+ *  1 - 1/a, a the buckling factor. */
+tt_status tt_frame_first_change(const tt_frame *frame, const tt_frame_load *load,
+                                const tt_frame_state *start, double *size);
 
 /** Section forces at a cut of a bar by equilibrium: axes those of the unloaded bar, moments about
  *  where the cut has moved to. */
 void tt_second_section(const tt_frame *frame, const tt_second_state *second,
                        const tt_frame_load *load, size_t bar, const tt_frame_cut *cut,
                        double out[TT_SIX]);
+
+/** The same in the axes of the cut as it has turned: what strains it. */
+void tt_second_section_turned(const tt_frame *frame, const tt_second_state *second,
+                              const tt_frame_load *load, size_t bar, const tt_frame_cut *cut,
+                              double out[TT_SIX]);
 
 /** One way to buckle: the load times `factor`. */
 typedef struct {
@@ -51,22 +64,10 @@ tt_status tt_frame_buckling(const tt_frame *frame, const tt_frame_load *load,
                             const tt_frame_state *state, size_t wanted, tt_pool *pool,
                             tt_buckling *out);
 
-/** The lowest of a few steps from 80 down that the buckling factor of a state surely exceeds, by
- *  the pivots; 0 when it is not even 1.25. sign -1: of the loads turned round. */
+/** Factors that the buckling factors of a state, and of it turned round, surely exceed, by the
+ *  pivots; 0 when it is not even 1, `enough` = 100 when that is exceeded. */
 tt_status tt_frame_least(const tt_frame *frame, const tt_frame_load *load,
-                         const tt_frame_state *state, double sign, double *least);
-
-/** The largest sizes of section forces, and of forces on arms, of many states. */
-typedef struct {
-    double (*most)[TT_SIX]; /* [bars * TT_BAR_POINTS] */
-    double *lever;          /* [nodes] N.m */
-} tt_envelope;
-tt_status tt_envelope_of(const tt_frame *frame, tt_pool *pool, tt_envelope *out);
-/** Takes in `factor` times a state. */
-tt_status tt_envelope_widen(const tt_frame *frame, const tt_frame_load *load,
-                            const tt_frame_state *state, double factor, tt_envelope *envelope);
-/** As tt_frame_least, of every state within the envelope. */
-tt_status tt_envelope_least(const tt_frame *frame, const tt_envelope *envelope, double *least);
+                         const tt_frame_state *state, double least[2]);
 
 /** The unknowns of a prepared frame; a load brought to them, and the moves of a state: their
  * product is twice an energy, J. out: [unknowns]. */
@@ -74,8 +75,11 @@ size_t tt_frame_unknowns(const tt_frame *frame);
 tt_status tt_frame_condense(const tt_frame *frame, const tt_frame_load *load, double *out);
 void tt_frame_moves(const tt_frame *frame, const tt_frame_state *state, double *out);
 
-/** The largest change of a section force (0..5) at a fraction of a bar that moves with u' K u = 1
- *  can make: sqrt(g' inverse(K) g) is not above it, and is it in a tree. */
-double tt_frame_most_force(const tt_frame *frame, size_t bar, double x, int force);
+/** How far moves u' K u = 1 take a node level, at most, m. TT_E_NOMEM, TT_E_NOT_FINITE. */
+tt_status tt_frame_soft(const tt_frame *frame, size_t node, double *most);
+
+/** Changes f of the section forces at a fraction of a bar by moves u' K u = 1 have f'
+ * inverse(reach) f at most 1; in a tree some have 1. */
+void tt_frame_reach(const tt_frame *frame, size_t bar, double x, tt_mat6 *reach);
 
 #endif

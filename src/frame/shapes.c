@@ -47,6 +47,9 @@ void tt_bar_shapes(const tt_frame_bar *bar, const tt_points *points,
 tt_points tt_points_of_bars(void)
 {
     tt_points points;
-    for (int i = 0; i < TT_BAR_POINTS; i++) points.to[i] = tt_bar_integrals(tt_bar_point[i]);
+    for (int i = 0; i < TT_BAR_POINTS; i++) {
+        points.to[i] = tt_bar_integrals(tt_bar_point[i]);
+        points.cut[i] = tt_frame_cut_at(tt_bar_point[i]);
+    }
     return points;
 }

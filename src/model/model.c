@@ -64,8 +64,13 @@ tt_forces tt_model_cut_forces(const tt_model *model, const tt_cut *cut, const tt
                               const tt_frame_load *load, int carry)
 {
     double f[TT_SIX];
-    const double c = cut->cos_turn, s = cut->sin_turn;
     tt_frame_cut_section(model->frame[carry], state, load, cut->bar, &cut->on_bar, f);
+    return tt_model_into_cut(cut, f);
+}
+
+tt_forces tt_model_into_cut(const tt_cut *cut, const double f[TT_SIX])
+{
+    const double c = cut->cos_turn, s = cut->sin_turn;
     return (tt_forces){f[0], c * f[1] + s * f[2], c * f[2] - s * f[1],
                        f[3], c * f[4] + s * f[5], c * f[5] - s * f[4]};
 }

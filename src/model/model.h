@@ -116,6 +116,9 @@ tt_cut tt_model_cut_at(const tt_model *model, size_t index, double x);
 tt_forces tt_model_cut_forces(const tt_model *model, const tt_cut *cut, const tt_frame_state *state,
                               const tt_frame_load *load, int carry);
 
+/** Section forces in the axes of a cut's bar brought into the cut's own. */
+tt_forces tt_model_into_cut(const tt_cut *cut, const double f[TT_SIX]);
+
 /** The two nodes of a bar of the frames. */
 void tt_model_bar_nodes(const tt_model *model, size_t bar, size_t *from, size_t *to);
 

@@ -182,7 +182,7 @@ static void admit(lanczos *b, size_t k, bool fresh)
         memmove(y, b->y + (b->n + c) * b->rows, b->rows * sizeof *y);
         const double rest = clear_of(b, place);
         const double whole = sqrt(rest * rest + dot(b->along, b->along, place));
-        const bool adds = rest > nothing * whole;
+        const bool adds = place < b->rows && rest > nothing * whole; /* the space may be full */
         if (!fresh) record(b, c, adds ? rest : 0.0);
         if (!adds) continue;
         scale(z, 1.0 / rest, b->rows);

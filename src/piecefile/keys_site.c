@@ -245,12 +245,6 @@ const tt_map tt_load_map = {"a load", COUNTED(load), NULL};
 const tt_key tt_fraction = {"between",  TT_KEY_NUMBER, .dimension = TT_Q_PURE,
                             .least = 0, .most = 1,     .example = "between: [0.2, 0.7]"};
 
-static const tt_consumer no_imperfection = {
-    "stability",
-    "an imperfection is not computed by this version; what is told of these loads "
-    "together is without it",
-    "a level load of your own", true, "none"};
-
 /* Fields of tt_own_combination. */
 static const tt_key combination[] = {
     {"name", TT_KEY_TEXT, offsetof(tt_own_combination, name), .required = true, .doc = "its name",
@@ -259,8 +253,9 @@ static const tt_key combination[] = {
      .doc = "what it is for", .example = "level: strength"},
     {"sum", TT_KEY_OWN, .least = -1000, .most = 1000, .required = true, .form = TT_FORM_FACTORS,
      .doc = "loads and their factors", .example = "sum: {weight: 1.2, wind 90: 0.5}"},
-    {"imperfection", TT_KEY_OWN, 0, TT_Q_PURE, 0, 0.1, .words = nones, .consumer = &no_imperfection,
-     .doc = "none, or how far it stands out of plumb", .example = "imperfection: 1/200"},
+    {"imperfection", TT_KEY_OWN, 0, TT_Q_PURE, 0, 0.1, .words = nones,
+     .doc = "none, or how far it stands out of plumb, in the worst of eight directions",
+     .example = "imperfection: 1/200"},
 };
 const tt_map tt_combination_map = {"a combination", COUNTED(combination), NULL};
 const tt_key tt_factor = {

@@ -4,15 +4,15 @@
 
 #include "record/put.h"
 
-/** A unit case, or loads together with the weight of a pattern, in one carry model. */
+/** A unit case, or loads together solved on the moved frame, in one carry model. */
 typedef struct {
     int carry;
-    size_t acting; /* when `together` is NULL */
-    const tt_combination *together;
-    int pattern;
+    size_t acting;         /* when `exact` is NULL */
+    const tt_exact *exact; /* of loads together */
 } tt_asked;
 
-/** "reactions", "displacements", "forces" into a row. */
+/** "reactions", "displacements", "forces" into a row; null of loads together that buckle the piece.
+ */
 void tt_put_answer(tt_record *r, cJSON *row, const tt_asked *asked);
 
 /** {at, move_m, turn_rad} into a list. */

@@ -2,60 +2,64 @@
  * loads together. Of those, `models` shows the file's own and the ones that govern a check. */
 #include "record/answer.h"
 
-#include <string.h>
-
-typedef TT_LIST(tt_asked) askings;
-
-static int pattern_named(const char *name)
+static void combination(tt_record *r, cJSON *rows, const tt_exact *exact)
 {
-    int pattern = TT_NOMINAL;
-    for (int i = 0; name && i < TT_PATTERNS; i++) {
-        if (strcmp(tt_pattern_name[i], name) == 0) pattern = i;
-    }
-    return pattern;
+    const tt_combination *together = exact->of.together;
+    const tt_vec3 way = tt_lean_way(r->a->second, &exact->of);
+    cJSON *row = tt_put(r, rows, NULL, tt_make_object(r));
+    tt_put_text(r, row, "name", together->name);
+    tt_put_text(r, row, "level", tt_level_word(together->level));
+    tt_put_text(r, row, "pattern", tt_pattern_name[exact->of.pattern]);
+    tt_put_sum(r, row, together);
+    tt_put_bool(r, row, "second_order", true);
+    tt_put_vec3(r, row, "leans", way);
+    tt_put_answer(r, row, &(tt_asked){exact->carry, TT_NONE, exact});
 }
 
-static void ask(tt_record *r, askings *list, tt_asked asked)
+static void buckling_row(tt_record *r, cJSON *rows, const char *name, const char *pattern,
+                         const tt_buckling *buckling)
 {
-    for (size_t i = 0; i < list->n; i++) {
-        if (list->at[i].together == asked.together && list->at[i].pattern == asked.pattern) return;
+    cJSON *row = tt_put(r, rows, NULL, tt_make_object(r));
+    tt_put_text(r, row, "combination", name);
+    tt_put_text(r, row, "pattern", pattern);
+    if (!buckling->n) {
+        tt_put(r, row, "factor", tt_make_null(r));
+        return;
     }
-    if (!tt_list_push(list, asked)) r->status = TT_E_NOMEM;
+    const tt_buckling_mode *mode = &buckling->at[0];
+    tt_put_number(r, row, "factor", mode->factor);
+    cJSON *proof = tt_put(r, row, "proof", tt_make_object(r));
+    tt_put_number(r, proof, "below", (double)mode->below);
+    tt_put_number(r, proof, "above", (double)mode->above);
+    cJSON *shape = tt_put(r, row, "shape", tt_make_array(r));
+    for (size_t p = 0; p < r->a->piece->points.n; p++) tt_put_move(r, shape, p, mode->shape[p]);
 }
 
-static void ask_all(tt_record *r, int carry, askings *list)
+/* The weight alone, then the loads together that `combinations` shows. */
+static void bucklings(tt_record *r, cJSON *model, int carry)
 {
-    const tt_assessment *a = r->a;
-    for (size_t i = 0; i < a->combinations.n; i++) {
-        const tt_asked own = {carry, TT_NONE, &a->combinations.at[i], TT_NOMINAL};
-        if (own.together->own) ask(r, list, own);
+    cJSON *rows = tt_put(r, model, "buckling", tt_make_array(r));
+    const tt_shown *shown = &r->a->shown[carry];
+    tt_pool pool = {0};
+    tt_buckling found;
+    tt_status status = tt_assessment_weight_buckling(r->a, carry, &pool, &found);
+    if (status == TT_OK) buckling_row(r, rows, "weight", tt_pattern_name[TT_NOMINAL], &found);
+    for (size_t i = 0; i < shown->n && status == TT_OK; i++) {
+        const tt_situation *of = &shown->at[i]->of;
+        status = tt_situation_buckling(r->a->second, carry, of, 1, &pool, &found);
+        if (status == TT_OK)
+            buckling_row(r, rows, of->together->name, tt_pattern_name[of->pattern], &found);
     }
-    for (size_t i = 0; i < a->findings.list.n; i++) {
-        const tt_finding *finding = &a->findings.list.at[i];
-        const size_t at = tt_combination_named(a, finding->combination);
-        if (at == TT_NONE || !finding->model || strcmp(finding->model, tt_model_name[carry]) != 0)
-            continue;
-        ask(r, list,
-            (tt_asked){carry, TT_NONE, &a->combinations.at[at], pattern_named(finding->pattern)});
-    }
+    if (status != TT_OK) r->status = status;
+    tt_pool_clear(&pool);
 }
 
 static void combinations(tt_record *r, cJSON *model, int carry)
 {
-    askings list = {0};
-    ask_all(r, carry, &list);
     cJSON *rows = tt_put(r, model, "combinations", tt_make_array(r));
-    for (size_t i = 0; i < list.n; i++) {
-        const tt_combination *together = list.at[i].together;
-        cJSON *row = tt_put(r, rows, NULL, tt_make_object(r));
-        tt_put_text(r, row, "name", together->name);
-        tt_put_text(r, row, "level", tt_level_word(together->level));
-        tt_put_text(r, row, "pattern", tt_pattern_name[list.at[i].pattern]);
-        tt_put_sum(r, row, together);
-        tt_put_bool(r, row, "second_order", false);
-        tt_put_answer(r, row, &list.at[i]);
-    }
-    tt_list_clear(&list);
+    for (size_t i = 0; i < r->a->shown[carry].n; i++)
+        combination(r, rows, r->a->shown[carry].at[i]);
+    bucklings(r, model, carry);
 }
 
 static void cases(tt_record *r, cJSON *model, int carry)
@@ -64,7 +68,7 @@ static void cases(tt_record *r, cJSON *model, int carry)
     for (size_t i = 0; i < r->a->actions.cases.n; i++) {
         cJSON *row = tt_put(r, rows, NULL, tt_make_object(r));
         tt_put_text(r, row, "name", tt_case_words(r->a, i));
-        tt_put_answer(r, row, &(tt_asked){carry, i, NULL, TT_NOMINAL});
+        tt_put_answer(r, row, &(tt_asked){carry, i, NULL});
     }
 }
 

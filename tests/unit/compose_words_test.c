@@ -152,12 +152,6 @@ static void worst_of_all(void **state)
     assert_false(tt_press_of(&f.a, 0, TT_SEISMIC).any);
     f.reaction[TT_ALONE][F_WIND][F_FOOT][2] = -1000; /* lifts: 900 - 1500 */
     assert_close(tt_press_of(&f.a, 0, TT_STRENGTH).up, 600.0, 1e-12);
-    const tt_check_input in = {.piece = f.piece, .combinations = &f.a.combinations, .solution = &f.a.solution};
-    const tt_sway swing = tt_sway_find(&in);
-    assert_close(swing.move, 0.002, 1e-12);
-    assert_int_equal(swing.point, F_CROWN);
-    assert_string_equal(swing.together->name, "S");
-    assert_int_equal(swing.carry, TT_ALONE);
     fixture_close(&f);
 }
 

@@ -44,10 +44,9 @@ static void run(const test_case *c)
     tt_frame_state first;
     solved s = {.made = made, .load = make_load(made)};
     assert_int_equal(tt_frame_solve(made->frame, &s.load, &pool, &first), TT_OK);
-    assert_int_equal(tt_frame_second(made->frame, &s.load, &first, &pool, &s.second), TT_OK);
+    assert_int_equal(tt_frame_second(made->frame, &s.load, &first, false, &pool, &s.second), TT_OK);
     for (int i = 0; i < c->expects; i++) case_expect(c, i, answer(&s, c->expect[i].name));
-    if (getenv("SHOW")) printf("%s: steps %zu residual %g refinement %g\n", c->title, s.second.steps, s.second.state.residual, s.second.state.refinement);
-    if (!s.second.buckles) assert_near(s.second.state.residual, 0.0, 1e-7);
+    if (!s.second.buckles) assert_near(s.second.state.residual, 0.0, 1e-6);
     tt_pool_clear(&pool);
     make_case_free(made);
 }

@@ -27,11 +27,11 @@ static inline void house_close(house *h)
     tt_piece_free(h->piece);
 }
 
-static inline tt_check_input house_input(const house *h, double *scratch)
+static inline tt_check_input house_input(const house *h)
 {
     return (tt_check_input){h->piece,       h->a->model,         h->a->basis,
                             &h->a->actions, &h->a->combinations, &h->a->solution,
-                            scratch};
+                            h->a->second};
 }
 
 static inline const tt_cut *house_cut(const house *h, const char *segment, double x)

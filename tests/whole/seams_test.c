@@ -21,7 +21,7 @@ static bool unknown_told(const house *h)
 
 static double seam_of(const house *h, const char *segment, double x)
 {
-    const tt_check_input in = house_input(h, NULL);
+    const tt_check_input in = house_input(h);
     return tt_seam_at(&in, house_cut(h, segment, x));
 }
 
@@ -59,7 +59,7 @@ static void named(void **state)
 
 static tt_forces on(const house *h, const tt_cut *cut, int carry, bool armature)
 {
-    const tt_check_input in = house_input(h, NULL);
+    const tt_check_input in = house_input(h);
     const tt_loaded_cut at = {
         &in, cut, carry, {.n = 1, .vy = 2, .vz = 3, .t = 4, .my = 5, .mz = 6}};
     return armature ? tt_on_armature(&at) : tt_on_bronze(&at);

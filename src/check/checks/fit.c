@@ -31,8 +31,9 @@ static const tt_cut *tightest_of(const tt_model *model, size_t index, const tt_s
     return tightest;
 }
 
-static tt_status judge(const tt_check_input *in, size_t index, tt_findings *out)
+static tt_status judge(const tt_check_input *in, size_t index, double unread, tt_findings *out)
 {
+    (void)unread;
     const tt_segment *segment = &in->piece->segments.at[index];
     const tt_cut *tightest = tightest_of(in->model, index, segment);
     const double room = room_at(segment, tightest->x);
@@ -62,7 +63,7 @@ static bool applies(const tt_segment *segment)
 
 static tt_status run(const tt_check_input *in, tt_findings *out)
 {
-    const tt_by_segment by = {name, "no armature inside bronze", applies, judge};
+    const tt_by_segment by = {name, "no armature inside bronze", applies, NULL, judge};
     return tt_judge_segments(in, &by, out);
 }
 

@@ -12,7 +12,7 @@ static const char *const assumes[] = {"0.90 on yield for every form and stress; 
                                       "27 may ask 0.85 (from memory, not certain)",
                                       "linear elastic, first yield; the member clauses (classes, "
                                       "buckling, interaction) are not in it",
-                                      "first order: what the piece gains by leaning is not in it",
+                                      "second order: small turns, loads keep their direction",
                                       NULL};
 
 static const char *const *assumes_of(const tt_check_input *in, size_t segment)
@@ -46,7 +46,8 @@ static double use_at(const tt_loaded_cut *at, double stress)
     return f > 0.0 ? stress / f : INFINITY;
 }
 
-static const tt_judged_part armature = {stress_at, use_at};
+static const tt_judged_part armature = {
+    stress_at, use_at, {[TT_STRENGTH] = true, [TT_ACCIDENTAL] = true}};
 
 static void lines(const tt_check_input *in, const tt_worst *worst, tt_steps *steps)
 {
@@ -60,11 +61,12 @@ static void lines(const tt_check_input *in, const tt_worst *worst, tt_steps *ste
     strength(in, worst->cut.segment, steps);
 }
 
-static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *out)
+static tt_status judge(const tt_check_input *in, size_t segment, double floor, tt_findings *out)
 {
-    static const bool levels[TT_LEVELS] = {[TT_STRENGTH] = true, [TT_ACCIDENTAL] = true};
-    const tt_worst worst = tt_worst_of(in, segment, levels, &armature);
-    if (!worst.any) return TT_OK;
+    tt_worst worst;
+    const tt_status status = tt_worst_of(in, segment, &armature, floor, &worst);
+    if (status != TT_OK || !worst.any) return status;
+    if (worst.buckles) return tt_finding_buckled(in, out, name, &worst);
     const tt_loaded_cut at = {in, &worst.cut, worst.carry, worst.whole};
     const bool left = worst.cut.armature_weak.area > 0.0;
     tt_finding finding = tt_finding_of(in, name, left ? stress_at(&at) : 0.0,
@@ -83,7 +85,7 @@ static bool applies(const tt_segment *segment)
 
 static tt_status run(const tt_check_input *in, tt_findings *out)
 {
-    const tt_by_segment by = {name, "the piece has no armature", applies, judge};
+    const tt_by_segment by = {name, "the piece has no armature", applies, &armature, judge};
     return tt_judge_segments(in, &by, out);
 }
 

@@ -10,7 +10,7 @@ static const char *const assumes[] = {
     "casting quality 0.80; at a neck that bronze carries alone, from a use of one half on, 0.50 "
     "looked at only, 0.67 with penetrant, 0.80 with penetrant and radiograph",
     "seams count as the file says, else as the alloy's seams do; of casting and filler the weaker",
-    "the low wall all round; first order; local buckling is not in it", NULL};
+    "the low wall all round; second order, small turns; local buckling is not in it", NULL};
 
 /* 14 CFR 29.621 taken as 1/factor: 1/2.0 looked at only, 1/1.5 with penetrant, 1/1.25 with
  * penetrant and radiograph (READ); at large 0.80 as ASME B31.3 302.3.3 (READ). The split is an
@@ -102,7 +102,8 @@ static double use_at(const tt_loaded_cut *at, double stress)
     return f > 0.0 ? stress / f : INFINITY;
 }
 
-static const tt_judged_part bronze = {stress_at, use_at};
+static const tt_judged_part bronze = {
+    stress_at, use_at, {[TT_STRENGTH] = true, [TT_ACCIDENTAL] = true}};
 
 /* More load brings such a neck under the quality of its inspection: its margin counts that. */
 static double margin_of_neck(const tt_check_input *in, const tt_cut *cut, double stress)
@@ -123,11 +124,12 @@ static void lines(const tt_check_input *in, const tt_worst *worst, tt_steps *ste
     metal_strength(in, &worst->cut, quality, steps);
 }
 
-static tt_status judge(const tt_check_input *in, size_t segment, tt_findings *out)
+static tt_status judge(const tt_check_input *in, size_t segment, double floor, tt_findings *out)
 {
-    static const bool levels[TT_LEVELS] = {[TT_STRENGTH] = true, [TT_ACCIDENTAL] = true};
-    const tt_worst worst = tt_worst_of(in, segment, levels, &bronze);
-    if (!worst.any) return TT_OK;
+    tt_worst worst;
+    const tt_status status = tt_worst_of(in, segment, &bronze, floor, &worst);
+    if (status != TT_OK || !worst.any) return status;
+    if (worst.buckles) return tt_finding_buckled(in, out, name, &worst);
     const tt_loaded_cut at = {in, &worst.cut, worst.carry, worst.whole};
     const double stress = stress_at(&at);
     const double f = metal_strength(in, &worst.cut, quality_of(in, &worst.cut, stress), NULL);
@@ -159,7 +161,7 @@ static bool applies(const tt_segment *segment)
 
 static tt_status run(const tt_check_input *in, tt_findings *out)
 {
-    const tt_by_segment by = {name, "the piece has no bronze", applies, judge};
+    const tt_by_segment by = {name, "the piece has no bronze", applies, &bronze, judge};
     return tt_judge_segments(in, &by, out);
 }
 

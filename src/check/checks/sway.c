@@ -7,7 +7,9 @@ static const char name[] = "sway";
 static tt_status run(const tt_check_input *in, tt_findings *out)
 {
     const tt_limits *limits = &in->piece->limits;
-    const tt_sway most = tt_sway_find(in);
+    tt_sway most;
+    const tt_status status = tt_sway_find(in, &most);
+    if (status != TT_OK) return status;
     if (!limits->has_sway)
         return tt_inapplicable_add(out, name, "no limits.sway is given; the movement is told")
                    ? TT_OK
@@ -24,6 +26,11 @@ static tt_status run(const tt_check_input *in, tt_findings *out)
     finding.combination = most.together->name;
     finding.pattern = tt_pattern_name[most.pattern];
     finding.model = tt_model_name[most.carry];
+    finding.exact = most.exact;
+    if (most.buckles) {
+        finding.has_use = finding.holds = false;
+        finding.why = "buckles";
+    }
     return tt_finding_add(out, finding, &steps) ? TT_OK : TT_E_NOMEM;
 }
 
@@ -31,6 +38,7 @@ const tt_check tt_check_sway = {
     .name = name,
     .title = "sway",
     .explain = "The largest level movement of any place under service loads, over the "
-               "height of the piece above (or below) its stand, against limits.sway.",
+               "height of the piece above (or below) its stand, of second order and with the piece "
+               "leaning, against limits.sway.",
     .source = TT_S_statics,
     .run = run};
