@@ -91,7 +91,11 @@ tt_status tt_gale_of(const tt_model *model, const tt_basis *basis, const tt_mode
                      tt_pool *pool, tt_gale *g)
 {
     const size_t strips = model->bars.n * TT_BAR_POINTS, lumps = model->piece->lumps.n;
-    *g = (tt_gale){.model = model, .basis = basis, .modes = modes, .parts = strips + lumps};
+    *g = (tt_gale){.model = model,
+                   .basis = basis,
+                   .modes = modes,
+                   .height = height_of(model),
+                   .parts = strips + lumps};
     g->move = tt_pool_take(pool, modes->n * g->parts, sizeof *g->move);
     g->frequency = tt_pool_take(pool, modes->n, sizeof *g->frequency);
     g->mass = tt_pool_take(pool, g->parts, sizeof *g->mass);
@@ -223,11 +227,10 @@ void tt_wind_gust(tt_gale *g, const tt_wind_site *site, tt_vec3 wind, const tt_w
     const tt_site *at = &g->model->piece->site;
     set_sail(g, on);
     report->area = sail_area(g->model, on);
-    const double height = height_of(g->model);
     const tt_wind_body body = {
-        .height = height,
+        .height = g->height,
         .base_height = at->base_height.is,
-        .breadth = height > 0.0 ? report->area / height : 0.0,
+        .breadth = g->height > 0.0 ? report->area / g->height : 0.0,
         .depth = fmax(extent_of_places(g->model, wind), extent_of_outlines(g->model, wind)),
         .log_decrement = at->damping.is};
     report->body = worst_body(g, site, wind, body);

@@ -23,6 +23,7 @@ typedef struct {
     const tt_model *model;
     const tt_basis *basis;
     const tt_modes *modes;
+    double height;     /* m, of the body */
     size_t parts;      /* strips and lumps */
     tt_vec3 *move;     /* [modes][parts] */
     double *mass;      /* [parts] kg */

@@ -6,7 +6,6 @@
 #include "base/text.h"
 
 #include <stdarg.h>
-#include <stdio.h>
 #include <string.h>
 
 struct tt_diags {
@@ -78,13 +77,9 @@ void tt_diags_add(tt_diags *diags, tt_severity severity, tt_number number, tt_pl
                   const char *hint, const char *format, ...)
 {
     if (severity == TT_ERROR && diags->errors++ >= diags->most) return;
-    va_list args, again;
+    va_list args;
     va_start(args, format);
-    va_copy(again, args);
-    const int length = vsnprintf(NULL, 0, format, args);
-    char *text = length < 0 ? NULL : tt_pool_take(&diags->pool, (size_t)length + 1, 1);
-    if (text) vsnprintf(text, (size_t)length + 1, format, again);
-    va_end(again);
+    char *text = tt_pool_vformat(&diags->pool, format, args);
     va_end(args);
     if (!text) {
         diags->short_of_memory = true;

@@ -5,7 +5,6 @@
 #include "base/alloc.h"
 
 #include <stdalign.h>
-#include <stdarg.h>
 #include <stdint.h>
 #include <stdio.h>
 #include <string.h>
@@ -71,15 +70,28 @@ char *tt_pool_text(tt_pool *pool, const char *text)
     return text ? tt_pool_copy(pool, text, strlen(text)) : NULL;
 }
 
+char *tt_pool_vformat(tt_pool *pool, const char *format, va_list args)
+{
+    char brief[256]; /* formatted once where it is short */
+    va_list again;
+    va_copy(again, args);
+    const int length = vsnprintf(brief, sizeof brief, format, args);
+    char *text = NULL;
+    if (length >= 0 && (size_t)length < sizeof brief) {
+        text = tt_pool_copy(pool, brief, (size_t)length);
+    } else if (length >= 0) {
+        text = tt_pool_take(pool, (size_t)length + 1, 1);
+        if (text) vsnprintf(text, (size_t)length + 1, format, again);
+    }
+    va_end(again);
+    return text;
+}
+
 char *tt_pool_format(tt_pool *pool, const char *format, ...)
 {
-    va_list args, again;
+    va_list args;
     va_start(args, format);
-    va_copy(again, args);
-    const int length = vsnprintf(NULL, 0, format, args);
-    char *text = length < 0 ? NULL : tt_pool_take(pool, (size_t)length + 1, 1);
-    if (text) vsnprintf(text, (size_t)length + 1, format, again);
-    va_end(again);
+    char *text = tt_pool_vformat(pool, format, args);
     va_end(args);
     return text;
 }

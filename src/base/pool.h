@@ -3,6 +3,7 @@
 #ifndef TT_BASE_POOL_H
 #define TT_BASE_POOL_H
 
+#include <stdarg.h>
 #include <stddef.h>
 
 typedef struct tt_pool_block tt_pool_block;
@@ -26,5 +27,7 @@ char *tt_pool_text(tt_pool *pool, const char *text);
 
 /** Formatted text, as printf; NULL without memory. */
 char *tt_pool_format(tt_pool *pool, const char *format, ...) __attribute__((format(printf, 2, 3)));
+char *tt_pool_vformat(tt_pool *pool, const char *format, va_list args)
+    __attribute__((format(printf, 2, 0)));
 
 #endif

@@ -43,11 +43,14 @@ void tt_text_put(tt_text *text, const char *words)
 
 void tt_text_format(tt_text *text, const char *format, ...)
 {
+    char brief[256]; /* formatted once where it is short */
     va_list args, again;
     va_start(args, format);
     va_copy(again, args);
-    const int length = vsnprintf(NULL, 0, format, args);
-    if (length >= 0 && room(text, (size_t)length)) {
+    const int length = vsnprintf(brief, sizeof brief, format, args);
+    if (length >= 0 && (size_t)length < sizeof brief) {
+        tt_text_add(text, brief, (size_t)length);
+    } else if (length >= 0 && room(text, (size_t)length)) {
         vsnprintf(text->at + text->n, (size_t)length + 1, format, again);
         text->n += (size_t)length;
     }

@@ -46,7 +46,9 @@ void tt_mat6_add(tt_mat6 *sum, double factor, const tt_mat6 *a)
 void tt_mat6_apply(const tt_mat6 *a, const double x[6], double out[6])
 {
     for (int i = 0; i < 6; i++) {
-        for (int j = 0; j < 6; j++) out[i] += a->at[i][j] * x[j];
+        double sum = out[i];
+        for (int j = 0; j < 6; j++) sum += a->at[i][j] * x[j];
+        out[i] = sum;
     }
 }
 

@@ -133,10 +133,12 @@ void tt_factor_solve(const tt_factor *factor, const double *b, double *x, double
 static void lower_sides(const tt_factor *f, tt_sides *x)
 {
     for (int j = 0; j < f->n; j++) {
-        const double *done = x[j];
+        tt_sides done;
+        memcpy(done, x[j], sizeof done);
         for (int k = f->start[j]; k < f->start[j + 1]; k++) {
+            const double by = f->value[k];
             double *to = x[f->row[k]];
-            for (int s = 0; s < TT_SIDES; s++) to[s] -= f->value[k] * done[s];
+            for (int s = 0; s < TT_SIDES; s++) to[s] -= by * done[s];
         }
     }
 }
@@ -159,7 +161,8 @@ void tt_factor_solve_sides(const tt_factor *factor, tt_sides *x, tt_sides *work)
     for (int k = 0; k < factor->n; k++) memcpy(work[k], x[factor->order[k]], sizeof *work);
     lower_sides(factor, work);
     for (int k = 0; k < factor->n; k++) {
-        for (int s = 0; s < TT_SIDES; s++) work[k][s] /= factor->pivot[k];
+        const double pivot = factor->pivot[k];
+        for (int s = 0; s < TT_SIDES; s++) work[k][s] /= pivot;
     }
     upper_sides(factor, work);
     for (int k = 0; k < factor->n; k++) memcpy(x[factor->order[k]], work[k], sizeof *work);

@@ -3,7 +3,6 @@
 
 #include <math.h>
 #include <stdarg.h>
-#include <stdio.h>
 
 void tt_report_clear(tt_report *report)
 {
@@ -19,13 +18,9 @@ void tt_report_clear(tt_report *report)
 
 const char *tt_report_text(tt_report *report, const char *format, ...)
 {
-    va_list args, again;
+    va_list args;
     va_start(args, format);
-    va_copy(again, args);
-    const int length = vsnprintf(NULL, 0, format, args);
-    char *text = length < 0 ? NULL : tt_pool_take(&report->pool, (size_t)length + 1, 1);
-    if (text) vsnprintf(text, (size_t)length + 1, format, again);
-    va_end(again);
+    const char *text = tt_pool_vformat(&report->pool, format, args);
     va_end(args);
     if (!text) report->failed = true;
     return text ? text : "";

@@ -139,6 +139,7 @@ double tt_outline_flatness(const tt_outline *outline)
  * angle u at which the place lies on the normal; distances fall towards it from both ends. */
 static double ellipse_depth(double p, double q, double y, double z)
 {
+    if (y == 0.0 && z == 0.0) return fmin(p, q); /* from the middle there is nothing to look for */
     double low = 0.0, high = 0.5 * PI;
     for (int i = 0; i < 200 && high - low > 1e-15; i++) {
         const double u = 0.5 * (low + high), c = cos(u), s = sin(u);
