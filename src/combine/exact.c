@@ -125,6 +125,7 @@ tt_status tt_situation_buckling(const tt_second_order *second, int carry, const 
     tt_pool own = {0};
     tt_frame_load load;
     tt_frame_state first;
+    *out = (tt_buckling){.n = 0};
     tt_status status = put_together(second, carry, of, &own, &load, &first);
     if (status == TT_OK)
         status = tt_frame_buckling(second->model->frame[carry], &load, &first, wanted, pool, out);
