@@ -34,7 +34,7 @@ static tt_pool_block *room_for(tt_pool *pool, size_t need)
     const size_t all = pool->bytes < LARGEST_BLOCK ? pool->bytes : LARGEST_BLOCK;
     const size_t usual = all > BLOCK ? all : BLOCK;
     const size_t size = need > usual ? need : usual;
-    tt_pool_block *block = tt_alloc(1, sizeof *block + size);
+    tt_pool_block *block = tt_realloc(NULL, 1, sizeof *block + size); /* zeroed as it is taken */
     if (!block) return NULL;
     block->older = pool->newest;
     block->size = size;
@@ -53,7 +53,7 @@ void *tt_pool_take(tt_pool *pool, size_t n, size_t size)
     if (!block) return NULL;
     void *start = block->bytes + pool->used;
     pool->used += need;
-    return start;
+    return memset(start, 0, need);
 }
 
 char *tt_pool_copy(tt_pool *pool, const char *text, size_t length)

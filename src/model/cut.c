@@ -1,5 +1,6 @@
 /* model/cut.c - where forces are told: cuts along every segment, and their sections. */
 #include "model/parts.h"
+#include "base/alloc.h"
 
 #include <math.h>
 #include <stdlib.h>
@@ -87,20 +88,33 @@ tt_cut tt_model_cut_at(const tt_model *model, size_t index, double x)
     return cut;
 }
 
-tt_status tt_model_cut(tt_model *model)
+/* Where the cuts of every segment are, and how many in all. */
+static bool all_fractions(tt_model *model, double **at)
 {
     const tt_piece *piece = model->piece;
-    model->first_cut = tt_pool_take(&model->pool, piece->segments.n + 1, sizeof(size_t));
-    if (!model->first_cut) return TT_E_NOMEM;
+    model->first_cut[0] = 0;
     for (size_t s = 0; s < piece->segments.n; s++) {
-        double *at = NULL;
         size_t n = 0;
-        if (!fractions(piece, s, &model->pool, &at, &n)) return TT_E_NOMEM;
-        model->first_cut[s] = model->cuts.n;
-        for (size_t i = 0; i < n; i++) {
-            if (!tt_list_push(&model->cuts, tt_model_cut_at(model, s, at[i]))) return TT_E_NOMEM;
-        }
+        if (!fractions(piece, s, &model->pool, &at[s], &n)) return false;
+        model->first_cut[s + 1] = model->first_cut[s] + n;
     }
-    model->first_cut[piece->segments.n] = model->cuts.n;
+    return true;
+}
+
+tt_status tt_model_cut(tt_model *model)
+{
+    const size_t segments = model->piece->segments.n;
+    double **at = tt_pool_take(&model->pool, segments, sizeof *at);
+    model->first_cut = tt_pool_take(&model->pool, segments + 1, sizeof(size_t));
+    if (!at || !model->first_cut || !all_fractions(model, at)) return TT_E_NOMEM;
+    const size_t cuts = model->first_cut[segments];
+    model->cuts.at = tt_alloc(cuts, sizeof *model->cuts.at);
+    if (!model->cuts.at) return TT_E_NOMEM;
+    model->cuts.n = model->cuts.cap = cuts;
+    for (size_t s = 0; s < segments; s++) {
+        const size_t first = model->first_cut[s];
+        for (size_t i = first; i < model->first_cut[s + 1]; i++)
+            model->cuts.at[i] = tt_model_cut_at(model, s, at[s][i - first]);
+    }
     return TT_OK;
 }

@@ -36,7 +36,7 @@ tt_mat6 tt_mat6_mult(const tt_mat6 *a, const tt_mat6 *b)
     return tt_mat6_mul(a, &t);
 }
 
-void tt_mat6_add(tt_mat6 *sum, double factor, const tt_mat6 *a)
+void tt_mat6_add(tt_mat6 *restrict sum, double factor, const tt_mat6 *restrict a)
 {
     for (int i = 0; i < 6; i++) {
         for (int j = 0; j < 6; j++) sum->at[i][j] += factor * a->at[i][j];
@@ -89,28 +89,39 @@ static bool cholesky(tt_mat6 *c)
     return true;
 }
 
-static void cholesky_solve(const tt_mat6 *l, double x[6])
+/* row -= factor times done. */
+static void take(double *restrict row, double factor, const double *restrict done)
+{
+    for (int j = 0; j < 6; j++) row[j] -= factor * done[j];
+}
+
+static void stretch(double *row, double factor)
+{
+    for (int j = 0; j < 6; j++) row[j] *= factor;
+}
+
+/* Of six right sides together. */
+static void cholesky_solve(const tt_mat6 *l, tt_mat6 *x)
 {
     for (int i = 0; i < 6; i++) {
-        for (int k = 0; k < i; k++) x[i] -= l->at[i][k] * x[k];
-        x[i] *= l->at[i][i];
+        for (int k = 0; k < i; k++) take(x->at[i], l->at[i][k], x->at[k]);
+        stretch(x->at[i], l->at[i][i]);
     }
     for (int i = 6; i-- > 0;) {
-        for (int k = i + 1; k < 6; k++) x[i] -= l->at[k][i] * x[k];
-        x[i] *= l->at[i][i];
+        for (int k = i + 1; k < 6; k++) take(x->at[i], l->at[k][i], x->at[k]);
+        stretch(x->at[i], l->at[i][i]);
     }
 }
 
 bool tt_mat6_inverse(const tt_mat6 *a, tt_mat6 *out)
 {
-    tt_mat6 l;
+    tt_mat6 l, x = {{{1}, {0, 1}, {0, 0, 1}, {0, 0, 0, 1}, {0, 0, 0, 0, 1}, {0, 0, 0, 0, 0, 1}}};
     double scale[6];
     if (!scale_to_one(a, &l, scale) || !cholesky(&l)) return false;
+    cholesky_solve(&l, &x);
     for (int j = 0; j < 6; j++) {
-        double x[6] = {0};
-        x[j] = 1.0;
-        cholesky_solve(&l, x);
-        for (int i = 0; i <= j; i++) out->at[i][j] = out->at[j][i] = scale[i] * x[i] * scale[j];
+        for (int i = 0; i <= j; i++)
+            out->at[i][j] = out->at[j][i] = scale[i] * x.at[i][j] * scale[j];
     }
     return true;
 }

@@ -13,7 +13,7 @@ typedef struct {
 tt_mat6 tt_mat6_mul(const tt_mat6 *a, const tt_mat6 *b);  /* a b */
 tt_mat6 tt_mat6_tmul(const tt_mat6 *a, const tt_mat6 *b); /* a' b */
 tt_mat6 tt_mat6_mult(const tt_mat6 *a, const tt_mat6 *b); /* a b' */
-void tt_mat6_add(tt_mat6 *sum, double factor, const tt_mat6 *a);
+void tt_mat6_add(tt_mat6 *restrict sum, double factor, const tt_mat6 *restrict a);
 void tt_mat6_apply(const tt_mat6 *a, const double x[6], double out[6]);  /* out += a x */
 void tt_mat6_tapply(const tt_mat6 *a, const double x[6], double out[6]); /* out += a' x */
 

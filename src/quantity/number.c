@@ -119,6 +119,7 @@ static size_t fraction(const char *text, double *value)
 
 static bool followed_well(const char *text, size_t at, tt_quantity *out)
 {
+    if (text[at] == '\0' || text[at] == ' ') return true;
     for (size_t i = 0; i < sizeof odd / sizeof *odd; i++) {
         const size_t n = strlen(odd[i].bytes);
         if (strncmp(text + at, odd[i].bytes, n) == 0)

@@ -81,9 +81,9 @@ void tt_quantity_write(tt_text *out, double value, tt_kind kind, tt_unit_system 
         return;
     }
     const int n = digits < 1 ? 1 : digits > MOST ? MOST : digits;
-    rounded best = round_to(value, n);
+    rounded best = {.n = 0};
     const char *unit = "";
-    for (size_t i = 0; i < sizeof writings / sizeof *writings; i++) {
+    for (size_t i = sizeof writings / sizeof *writings; i-- > 0 && best.n == 0;) {
         if (writings[i].kind != kind || writings[i].system != system) continue;
         tt_unit own;
         tt_unit_slip slip;
@@ -93,6 +93,7 @@ void tt_quantity_write(tt_text *out, double value, tt_kind kind, tt_unit_system 
         best = r;
         unit = writings[i].unit;
     }
+    if (best.n == 0) best = round_to(value, n);
     if (value < 0.0) tt_text_put(out, "-");
     put_number(out, &best);
     if (unit[0]) tt_text_format(out, " %s", unit);
