@@ -13,7 +13,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-enum { CASE_ITEMS = 64, CASE_NUMBERS = 32, CASE_WORD = 192, CASE_LINE = 1024 };
+enum { CASE_ITEMS = 128, CASE_NUMBERS = 32, CASE_WORD = 192, CASE_LINE = 1024 };
 
 typedef struct {
     char name[CASE_WORD];

@@ -7,6 +7,9 @@
 #include "frame/frame.h"
 #include "num/dense.h"
 
+/** rad: turns under this are small, and the theory holds; 0.1 to its second figure. */
+#define TT_SMALL_TURN 0.0995
+
 /** A state of second order under a load: K u + K_g(forces of this state) u = load. */
 typedef struct {
     tt_frame_state state; /* axes stay those of the unloaded bar; moments at a start are about where

@@ -41,7 +41,7 @@ foreach(line IN LISTS lines)
 endforeach()
 
 # No block is dropped in silence: how many the reference has of each kind.
-foreach(count S:19 R:5 T:4)
+foreach(count S:19 R:5 T:4 C:13)
   string(REGEX MATCH "^[A-Z]" kind ${count})
   string(REGEX MATCH "[0-9]+$" wanted ${count})
   set(of_kind ${kinds})

@@ -27,6 +27,7 @@ static double answer(const solved *s, const char *name)
     size_t i = 0;
     int d = 0;
     if (strcmp(name, "buckles") == 0) return s->second.buckles;
+    if (strcmp(name, "small_turns") == 0) return s->second.most_turn < TT_SMALL_TURN;
     if (sscanf(name, "move_%zu_%d", &i, &d) == 2) return s->second.state.move[i][d];
     if (sscanf(name, "reaction_%zu_%d", &i, &d) == 2) return s->second.state.reaction[i][d];
     if (sscanf(name, "start_%zu_%d", &i, &d) == 2) return section_at(s, i, 0.0, d);

@@ -5,9 +5,8 @@
 #include <math.h>
 
 static const char name[] = "stability";
-static const double least_allowed = 3.0;  /* decision: under 3 falls short; JUDGEMENT */
-static const double rotation_limit = 0.1; /* rad: decision on second order */
-enum { LOOKED_AT = 3 };                   /* situations solved in any case, the likeliest first */
+static const double least_allowed = 3.0; /* decision: under 3 falls short; JUDGEMENT */
+enum { LOOKED_AT = 3 };                  /* situations solved in any case, the likeliest first */
 
 static const char *const assumes[] = {
     "factors under 3 fall short, from 3 to 10 second order matters: a judgement of this program",
@@ -108,7 +107,7 @@ static bool tell_turning(const tt_check_input *in, tt_findings *out)
     const tt_exact *most = NULL;
     for (size_t i = 0; i < tt_exacts(in->second); i++) {
         const tt_exact *exact = tt_exact_at(in->second, i);
-        if (exact->second.buckles || exact->second.most_turn <= rotation_limit) continue;
+        if (exact->second.buckles || exact->second.most_turn < TT_SMALL_TURN) continue;
         if (!most || exact->second.most_turn > most->second.most_turn) most = exact;
     }
     if (!most) return true;
