@@ -68,7 +68,7 @@ static void look(search *s, int carry, const tt_situation *of)
     size_t unread;
     double drift = tt_situation_drift(s->in->second, carry, of);
     if (s->most.together && first_order(s, carry, of, drift, &unread) <= s->most.move) return;
-    drift = fmin(drift, tt_situation_drift_closer(s->in->second, carry, of));
+    drift = fmin(drift, tt_situation_drift_closer(s->in->second, carry, of, TT_NONE));
     if (s->most.together && first_order(s, carry, of, drift, &unread) <= s->most.move) return;
     solve(s, carry, of);
 }

@@ -232,7 +232,8 @@ static void see_all(search *s, const bounds *b, const tt_situation *of, double s
 {
     const double drift = drifted(b, tt_situation_drift(s->in->second, b->carry, of));
     if (!could_govern(s, b, stress + drift)) return;
-    const double closer = drifted(b, tt_situation_drift_closer(s->in->second, b->carry, of));
+    const double closer = drifted(b, tt_situation_drift_closer(s->in->second, b->carry, of,
+                                                               s->in->model->cuts.at[b->cut].bar));
     if (could_govern(s, b, stress + fmin(drift, closer))) judge_exact(s, b, of);
 }
 

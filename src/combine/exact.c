@@ -85,24 +85,29 @@ tt_status tt_exact_solve(tt_second_order *second, tt_exact *exact)
 }
 
 /* What the first correction of loads together moves without their lean; kept. */
-static double first_change(tt_second_order *second, int carry, const tt_situation *of)
+static const tt_known *first_change(tt_second_order *second, int carry, const tt_situation *of)
 {
     tt_pool pool = {0};
     tt_frame_load load;
     tt_frame_state first;
     tt_known *known = tt_known_of(second, carry, of);
-    if (known->change > 0.0) return known->change;
-    tt_status status = put_together(second, carry, of, &pool, &load, &first);
+    if (known->of_bar) return known;
+    double *of_bar = tt_pool_take(&second->pool, second->model->bars.n, sizeof *of_bar);
+    tt_status status = of_bar ? put_together(second, carry, of, &pool, &load, &first) : TT_E_NOMEM;
     if (status == TT_OK)
-        status = tt_frame_first_change(second->model->frame[carry], &load, &first, &known->change);
-    if (status != TT_OK) second->failed = status;
+        status = tt_frame_first_change(second->model->frame[carry], &load, &first, &known->change,
+                                       of_bar);
     tt_pool_clear(&pool);
-    return known->change;
+    if (status == TT_OK) known->of_bar = of_bar;
+    if (status != TT_OK) second->failed = status;
+    return status == TT_OK ? known : NULL;
 }
 
-/* With the lean l beside the loads c the correction is that of c, what K_g of l does to the moves
- * of c, and what K_g of both does to those of l. */
-double tt_situation_drift_closer(tt_second_order *second, int carry, const tt_situation *of)
+/* With A = inverse(K) K_g second order moves inverse(1 + A) d, d the first correction: beside d
+ * itself at most |A| / (1 - 1/a) of it. With the lean l beside the loads c, d is that of c, what
+ * K_g of l does to the moves of c, and what K_g of both does to those of l. */
+double tt_situation_drift_closer(tt_second_order *second, int carry, const tt_situation *of,
+                                 size_t bar)
 {
     const tt_situation upright = {of->together, of->pattern, TT_UPRIGHT};
     const double pressed = tt_situation_pressed(second, carry, of);
@@ -110,13 +115,15 @@ double tt_situation_drift_closer(tt_second_order *second, int carry, const tt_si
     double whole[2], leant[2];
     if (!(pressed < 1.0)) return INFINITY;
     const size_t n = tt_situation_units(second, of, part), straight = 1 + of->together->parts;
+    const tt_known *known = first_change(second, carry, &upright);
+    if (!known) return INFINITY;
     tt_pressing_of(second, carry, part, n, whole);
     tt_pressing_of(second, carry, part + straight, n - straight, leant);
-    const double most = fmax(whole[0], whole[1]), lean = fmax(leant[0], leant[1]);
-    const double change = first_change(second, carry, &upright) +
-                          lean * sqrt(tt_energy_of(second, carry, part, straight)) +
-                          most * sqrt(tt_energy_of(second, carry, part + straight, n - straight));
-    return change / (1.0 - pressed);
+    const double most = fmax(pressed, fmax(whole[0], whole[1])), lean = fmax(leant[0], leant[1]);
+    const double by_lean = lean * sqrt(tt_energy_of(second, carry, part, straight)) +
+                           most * sqrt(tt_energy_of(second, carry, part + straight, n - straight));
+    const double here = bar == TT_NONE ? known->change : known->of_bar[bar];
+    return here + by_lean + most / (1.0 - pressed) * (known->change + by_lean);
 }
 
 tt_status tt_situation_buckling(const tt_second_order *second, int carry, const tt_situation *of,

@@ -15,7 +15,8 @@ typedef struct {
 /** What was found out of a situation so far. */
 typedef struct {
     const tt_exact *exact; /* NULL: not solved */
-    double change;         /* of an upright one, see tt_frame_first_change; 0: not asked */
+    double change;         /* of an upright one, see tt_frame_first_change */
+    double *of_bar;        /* [bars] likewise; NULL: not asked */
 } tt_known;
 enum { TT_KNOWN_LEANS = 1 + TT_LEANS_MOST };
 

@@ -65,8 +65,10 @@ tt_forces tt_unit_forces(const tt_second_order *second, int carry, size_t unit, 
  *  buckling is not ruled out. (Decision on screening.) */
 double tt_situation_drift(const tt_second_order *second, int carry, const tt_situation *of);
 
-/** The same, closer, at the cost of one correction of the situation. INFINITY as above. */
-double tt_situation_drift_closer(tt_second_order *second, int carry, const tt_situation *of);
+/** The same, closer, at the cost of one correction of the situation; of the whole (bar TT_NONE), or
+ *  of what a bar takes part in. INFINITY as above. */
+double tt_situation_drift_closer(tt_second_order *second, int carry, const tt_situation *of,
+                                 size_t bar);
 
 /** The largest drift of any lean of a combination of the list. */
 double tt_most_drift(const tt_second_order *second, int carry, const tt_combination *together,

@@ -303,9 +303,24 @@ tt_status tt_frame_second(const tt_frame *frame, const tt_frame_load *load,
     return status;
 }
 
+/* Of the moves `fine`, nothing else having moved. */
+static void sizes_of_bars(desk *d, double *of_bar)
+{
+    memset(d->rough, 0, d->frame->bodies.n * sizeof *d->rough);
+    tt_long_moves(d->frame, &(tt_body_moves){d->rough, d->fine}, d->moved);
+    for (size_t i = 0; i < d->frame->bars.n; i++) {
+        const tt_frame_bar *bar = &d->frame->bars.at[i];
+        double moved[TT_SIX], force[TT_SIX] = {0}, square = 0.0;
+        tt_bar_moved(d->frame, bar, d->moved, moved);
+        tt_mat6_apply(&bar->end_stiffness, moved, force);
+        for (int k = 0; k < TT_SIX; k++) square += moved[k] * force[k];
+        of_bar[i] = sqrt(fmax(square, 0.0));
+    }
+}
+
 /* Twice the energy of the first correction is what it is solved from, times it. */
 tt_status tt_frame_first_change(const tt_frame *frame, const tt_frame_load *load,
-                                const tt_frame_state *start, double *size)
+                                const tt_frame_state *start, double *size, double *of_bar)
 {
     desk d = {.frame = frame, .load = load, .by = &frame->factor};
     tt_status status = desk_take(&d) ? TT_OK : TT_E_NOMEM;
@@ -318,6 +333,8 @@ tt_status tt_frame_first_change(const tt_frame *frame, const tt_frame_load *load
         tt_factor_solve(d.by, d.x, d.work, d.spare);
         for (int i = 0; i < frame->unknowns; i++) square += d.x[i] * d.work[i];
         *size = sqrt(fmax(square, 0.0));
+        tt_spread(frame, d.work, d.fine);
+        sizes_of_bars(&d, of_bar);
     }
     desk_free(&d);
     return status;

@@ -30,10 +30,10 @@ tt_status tt_frame_second(const tt_frame *frame, const tt_frame_load *load,
                           const tt_frame_state *start, bool ruled_out, tt_pool *pool,
                           tt_second_state *out);
 
-/** sqrt(u' K u) of what the first correction moves: all of second order moves at most that over
- *  1 - 1/a, a the buckling factor. */
+/** sqrt(u' K u) of what the first correction moves, of all and of each bar [bars]: all of second
+ *  order moves at most that over 1 - 1/a, a the buckling factor. */
 tt_status tt_frame_first_change(const tt_frame *frame, const tt_frame_load *load,
-                                const tt_frame_state *start, double *size);
+                                const tt_frame_state *start, double *size, double *of_bar);
 
 /** Section forces at a cut of a bar by equilibrium: axes those of the unloaded bar, moments about
  *  where the cut has moved to. */
