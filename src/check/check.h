@@ -96,7 +96,7 @@ typedef struct {
     size_t point;
     int carry, pattern;
     bool buckles;          /* the piece buckles: `move` is of first order */
-    const tt_exact *exact; /* of second order; NULL when it buckles */
+    const tt_exact *exact; /* the situation, solved on the moved frame */
 } tt_sway;
 
 /** TT_E_NOMEM, or what a solution of second order failed with. */

@@ -51,10 +51,9 @@ static void solve(search *s, int carry, const tt_situation *of)
     size_t point = 0;
     if (!exact) return;
     if (exact->second.buckles) {
-        const double move = first_order(s, carry, of, 0.0, &point);
-        keep(s, carry, of, point, INFINITY, NULL);
         if (s->most.buckles) return;
-        s->most.move = move;
+        keep(s, carry, of, point, INFINITY, exact);
+        s->most.move = first_order(s, carry, of, 0.0, &s->most.point);
         s->most.buckles = true;
         return;
     }
@@ -136,10 +135,9 @@ tt_status tt_sway_find(const tt_check_input *in, tt_sway *most)
         search first = s;
         each_situation(&first, look_first);
         const tt_sway *of = &first.most;
-        for (int k = 0; k < (of->together ? TT_LEANS_MOST : 0); k++) {
-            const int leans = tt_leans(in->second, of->together);
-            const tt_situation one = {of->together, of->pattern, leans ? k : TT_UPRIGHT};
-            if (k < leans || k == 0) look(&s, of->carry, &one);
+        const int leans = of->together ? tt_leans(in->second, of->together) : -1;
+        for (int lean = leans == 0 ? TT_UPRIGHT : 0; lean < leans; lean++) {
+            look(&s, of->carry, &(tt_situation){of->together, of->pattern, lean});
         }
         each_situation(&s, look);
         status = tt_second_failed(in->second);

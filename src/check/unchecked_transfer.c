@@ -13,7 +13,8 @@ static double moment_at(const tt_check_input *in, size_t cut)
         const tt_combination *together = &in->combinations->at[i];
         if (together->level != TT_STRENGTH && together->level != TT_ACCIDENTAL) continue;
         for (int pattern = TT_HEAVY; pattern <= TT_LIGHT; pattern++) {
-            const tt_forces f = tt_superpose(in->solution, TT_ALONE, together, pattern, cut);
+            const tt_situation of = {together, pattern, TT_UPRIGHT};
+            const tt_forces f = tt_situation_forces(in->second, TT_ALONE, &of, cut);
             most = fmax(most, sqrt(f.my * f.my + f.mz * f.mz));
         }
     }

@@ -52,10 +52,10 @@ static void weigh_factors(search *s)
     }
 }
 
-static double use_under(const search *s, const tt_loaded_cut *at, double *stress)
+static double use_under(const search *s, const tt_loaded_cut *at)
 {
-    *stress = s->part->stress(at);
-    return *stress < 0.0 ? -1.0 : s->part->use(at, *stress);
+    const double stress = s->part->stress(at);
+    return stress < 0.0 ? -1.0 : s->part->use(at, stress);
 }
 
 static void keep(search *s, const tt_loaded_cut *at, double use, size_t nearest,
@@ -72,17 +72,6 @@ static void keep(search *s, const tt_loaded_cut *at, double use, size_t nearest,
                           .together = exact->of.together,
                           .exact = exact,
                           .whole = at->whole};
-}
-
-/* A leaning case is bounded by both its ways: any direction between them is no worse. */
-static double lean_stress(const tt_check_input *in, const double *unit, size_t acting)
-{
-    const size_t cases = in->actions->cases.n;
-    double sum = 0.0;
-    for (size_t i = 0; i < in->actions->leans.n; i++) {
-        if (in->actions->leans.at[i].of == acting) sum += unit[cases + i];
-    }
-    return sum;
 }
 
 static double unit_stress(const search *s, tt_loaded_cut *at, const tt_answer *answer, size_t cut)
@@ -110,8 +99,8 @@ static double reach_of(const search *s, tt_loaded_cut *at)
     return sqrt(square);
 }
 
-/* Stress of each unit case at a cut, those that lean with both their leans; not asked where the
- * part is not. */
+/* Stress of each unit case at a cut, those that lean with both their leans (any way between them is
+ * no worse); not asked where the part is not. */
 static void bound_cut(const search *s, bounds *b)
 {
     const tt_check_input *in = s->in;
@@ -126,8 +115,8 @@ static void bound_cut(const search *s, bounds *b)
         b->unit[i] = same != TT_NONE ? b->unit[same] : unit_stress(s, &at, answer, b->cut);
         b->asked = b->unit[i] >= 0.0;
     }
-    for (size_t i = 0; i < cases && b->asked; i++)
-        b->unit[i] += s->lean * lean_stress(in, b->unit, i);
+    for (size_t i = 0; i < leans && b->asked; i++)
+        b->unit[in->actions->leans.at[i].of] += s->lean * b->unit[cases + i];
     b->reach = b->asked ? reach_of(s, &at) : 0.0;
 }
 
@@ -204,7 +193,6 @@ static void judge_exact(search *s, const bounds *b, const tt_situation *of)
     tt_second_order *second = s->in->second;
     const tt_exact *exact = tt_situation_exact(second, b->carry, of);
     tt_loaded_cut at = {.in = s->in, .cut = &s->in->model->cuts.at[b->cut], .carry = b->carry};
-    double stress = 0.0;
     if (!exact) return;
     if (exact->second.buckles) {
         keep(s, &at, INFINITY, b->cut, exact);
@@ -212,7 +200,7 @@ static void judge_exact(search *s, const bounds *b, const tt_situation *of)
         return;
     }
     at.whole = tt_exact_strain_forces(second, exact, at.cut);
-    keep(s, &at, use_under(s, &at, &stress), b->cut, exact);
+    keep(s, &at, use_under(s, &at), b->cut, exact);
 }
 
 typedef void visit_situation(search *s, const bounds *b, const tt_situation *of, double stress);
@@ -244,8 +232,7 @@ static void each_lean(search *s, const bounds *b, const candidate *of, visit_sit
     tt_situation situation = {of->together, of->pattern, TT_UPRIGHT};
     tt_loaded_cut at = {.in = s->in, .cut = &s->in->model->cuts.at[b->cut], .carry = b->carry};
     const int leans = tt_leans(second, of->together);
-    for (int k = 0; k < (leans ? leans : 1); k++) {
-        situation.lean = leans ? k : TT_UPRIGHT;
+    for (situation.lean = leans ? 0 : TT_UPRIGHT; situation.lean < leans; situation.lean++) {
         at.whole = tt_situation_forces(second, b->carry, &situation, b->cut);
         see(s, b, &situation, s->part->stress(&at));
     }
@@ -310,8 +297,7 @@ static double use_at(const search *s, size_t cut)
     const tt_cut *place = &in->model->cuts.at[cut];
     const tt_loaded_cut at = {in, place, s->worst.carry,
                               tt_exact_strain_forces(in->second, s->worst.exact, place)};
-    double stress;
-    return use_under(s, &at, &stress);
+    return use_under(s, &at);
 }
 
 /* A parabola through the worst cut and its neighbours: its top is looked at as one more cut. */
@@ -332,8 +318,7 @@ static void step_between(search *s, size_t segment)
     const tt_cut between = tt_model_cut_at(in->model, segment, x);
     const tt_loaded_cut at = {in, &between, from.carry,
                               tt_exact_strain_forces(in->second, from.exact, &between)};
-    double stress;
-    const double use = use_under(s, &at, &stress);
+    const double use = use_under(s, &at);
     keep(s, &at, use, c, from.exact);
 }
 

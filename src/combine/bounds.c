@@ -67,20 +67,14 @@ static void pulls(tt_second_order *second)
     }
 }
 
-static double product(const double *a, const double *b, size_t n)
-{
-    double sum = 0.0;
-    for (size_t i = 0; i < n; i++) sum += a[i] * b[i];
-    return sum;
-}
-
 static tt_status energies(tt_second_order *second, int carry)
 {
     const tt_frame *frame = second->model->frame[carry];
     const size_t n = tt_frame_unknowns(frame), rows = second->rows;
     const size_t units = second->actions->cases.n + second->actions->leans.n;
     double *energy = tt_pool_take(&second->pool, rows * rows, sizeof *energy);
-    double *load = tt_alloc(2 * rows * n, sizeof *load), *moves = load + rows * n;
+    double *load = tt_alloc(2 * rows * n, sizeof *load);
+    double *moves = load ? load + rows * n : NULL;
     tt_status status = energy && load ? TT_OK : TT_E_NOMEM;
     for (size_t i = 0; i < units && status == TT_OK; i++) {
         if (!is_first(second, i)) continue;
@@ -89,7 +83,8 @@ static tt_status energies(tt_second_order *second, int carry)
     }
     for (size_t i = 0; i < rows && status == TT_OK; i++) {
         for (size_t k = 0; k <= i; k++) {
-            energy[i * rows + k] = energy[k * rows + i] = product(load + i * n, moves + k * n, n);
+            energy[i * rows + k] = energy[k * rows + i] =
+                tt_product(load + i * n, moves + k * n, n);
         }
     }
     second->bounds[carry].energy = energy;

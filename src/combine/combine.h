@@ -56,23 +56,7 @@ tt_status tt_solve_cases(const tt_model *model, const tt_actions *actions, tt_po
 /** Section forces of one unit case at a cut. */
 tt_forces tt_answer_forces(const tt_answer *answer, size_t cut);
 
-/** The same at a cut that is not one of the model's, from the frame itself. */
-tt_forces tt_answer_forces_at(const tt_model *model, const tt_actions *actions,
-                              const tt_solution *solution, int carry, size_t acting,
-                              const tt_cut *cut);
-
-/** Section forces of a combination at a cut, with the weight of a pattern. */
-tt_forces tt_superpose(const tt_solution *solution, int carry, const tt_combination *together,
-                       int pattern, size_t cut);
-
-/** The same at a cut that is not one of the model's, from the frame itself. */
-tt_forces tt_superpose_at(const tt_model *model, const tt_actions *actions,
-                          const tt_solution *solution, int carry, const tt_combination *together,
-                          int pattern, const tt_cut *cut);
-
-/** Movement of a node (6) likewise; reaction of a node likewise. */
-void tt_superpose_move(const tt_solution *solution, int carry, const tt_combination *together,
-                       int pattern, size_t node, double out[6]);
+/** Reaction at a node (6) under loads together, with the weight of a pattern. */
 void tt_superpose_reaction(const tt_solution *solution, int carry, const tt_combination *together,
                            int pattern, size_t node, double out[6]);
 

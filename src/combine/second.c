@@ -7,7 +7,11 @@
 
 #include <math.h>
 
-static const double quarter = 1.57079632679489661923;
+#define HALF_ROOT 0.70710678118654752440
+
+static const tt_vec3 compass[TT_LEANS_MOST] = {
+    {1, 0, 0},  {HALF_ROOT, HALF_ROOT, 0},   {0, 1, 0},  {-HALF_ROOT, HALF_ROOT, 0},
+    {-1, 0, 0}, {-HALF_ROOT, -HALF_ROOT, 0}, {0, -1, 0}, {HALF_ROOT, -HALF_ROOT, 0}};
 
 int tt_leans(const tt_second_order *second, const tt_combination *together)
 {
@@ -19,14 +23,12 @@ int tt_leans(const tt_second_order *second, const tt_combination *together)
 
 tt_vec3 tt_lean_way(const tt_second_order *second, const tt_situation *of)
 {
-    static const double turn[] = {0.0, 1.0, -1.0};
-    double x = 0.0, y = 0.0, angle;
+    double x, y;
     if (of->lean == TT_UPRIGHT) return (tt_vec3){0, 0, 0};
-    if (!of->together->own && tt_level_pull(second, of->together, &x, &y))
-        angle = atan2(y, x) + quarter * turn[of->lean];
-    else
-        angle = 0.5 * quarter * of->lean;
-    return (tt_vec3){cos(angle), sin(angle), 0.0};
+    if (of->together->own || !tt_level_pull(second, of->together, &x, &y)) return compass[of->lean];
+    const tt_vec3 along = tt_unit((tt_vec3){x, y, 0.0});
+    const tt_vec3 way[] = {along, {-along.y, along.x, 0.0}, {along.y, -along.x, 0.0}};
+    return way[of->lean];
 }
 
 /* The two leans of a case, when it has them. */

@@ -100,60 +100,9 @@ tt_forces tt_answer_forces(const tt_answer *answer, size_t cut)
     return sum;
 }
 
-tt_forces tt_superpose(const tt_solution *solution, int carry, const tt_combination *together,
-                       int pattern, size_t cut)
-{
-    tt_forces sum = {0};
-    const tt_answer *answer = solution->answer[carry];
-    tt_forces_add(&sum, &answer[pattern].cut[cut], together->weight);
-    for (size_t i = 0; i < together->parts; i++) {
-        const tt_answer *part = &answer[together->part[i].acting];
-        tt_forces_add(&sum, &part->cut[cut], together->part[i].factor * part->sense);
-    }
-    return sum;
-}
-
-tt_forces tt_answer_forces_at(const tt_model *model, const tt_actions *actions,
-                              const tt_solution *solution, int carry, size_t acting,
-                              const tt_cut *cut)
-{
-    const tt_answer *answer = &solution->answer[carry][acting];
-    const tt_forces one =
-        tt_model_cut_forces(model, cut, &answer->state, &actions->cases.at[acting].on, carry);
-    tt_forces sum = {0};
-    tt_forces_add(&sum, &one, answer->sense);
-    return sum;
-}
-
-tt_forces tt_superpose_at(const tt_model *model, const tt_actions *actions,
-                          const tt_solution *solution, int carry, const tt_combination *together,
-                          int pattern, const tt_cut *cut)
-{
-    tt_forces sum = {0};
-    tt_forces one = tt_answer_forces_at(model, actions, solution, carry, (size_t)pattern, cut);
-    tt_forces_add(&sum, &one, together->weight);
-    for (size_t i = 0; i < together->parts; i++) {
-        one = tt_answer_forces_at(model, actions, solution, carry, together->part[i].acting, cut);
-        tt_forces_add(&sum, &one, together->part[i].factor);
-    }
-    return sum;
-}
-
 static void add_six(double out[6], const double more[6], double factor)
 {
     for (int i = 0; i < 6; i++) out[i] += factor * more[i];
-}
-
-void tt_superpose_move(const tt_solution *solution, int carry, const tt_combination *together,
-                       int pattern, size_t node, double out[6])
-{
-    const tt_answer *answer = solution->answer[carry];
-    for (int i = 0; i < 6; i++) out[i] = 0.0;
-    add_six(out, answer[pattern].state.move[node], together->weight);
-    for (size_t i = 0; i < together->parts; i++) {
-        const tt_answer *part = &answer[together->part[i].acting];
-        add_six(out, part->state.move[node], together->part[i].factor * part->sense);
-    }
 }
 
 void tt_superpose_reaction(const tt_solution *solution, int carry, const tt_combination *together,

@@ -137,7 +137,7 @@ static void buckling(const tt_assessment *a, tt_report *out)
                       tt_report_text(out, "It would buckle under %s times %s (%s weight, %s).%s",
                                      times, f->combination, f->pattern, f->model,
                                      f->resistance < 1.0    ? " It buckles."
-                                     : f->resistance < 3.0  ? " Under 3 falls short."
+                                     : !f->holds            ? " Under 3 falls short."
                                      : f->resistance < 10.0 ? " Under 10 what leaning adds "
                                                               "to the forces matters."
                                                             : ""));

@@ -1,5 +1,5 @@
 /* frame/assemble_geometric.c - the geometric stiffness of all unknowns: bars whose section forces
- * turn with them, and forces on arms. SI. */
+ * turn with them, and forces on arms; the factors of it and the elastic one together. SI. */
 #include "frame/parts.h"
 #include "base/alloc.h"
 
@@ -94,4 +94,15 @@ tt_status tt_assemble_geometric(const tt_frame *frame, const tt_frame_load *load
            add_nodes(frame, load, factor, on_node, &terms);
     tt_free(on_node);
     return tt_assembled(frame, fits, &terms, out);
+}
+
+tt_status tt_factor_moved(const tt_frame *frame, const tt_sparse *geometric, double factor,
+                          tt_factor *out, bool *positive)
+{
+    tt_sparse sum = {0};
+    tt_status status = tt_sparse_sum(&frame->stiffness, factor, geometric, &sum);
+    if (status == TT_OK) status = tt_factor_of(&sum, out);
+    *positive = status == TT_OK && tt_factor_weak(out, &sum, 0.0) < 0;
+    tt_sparse_free(&sum);
+    return status == TT_E_ILL_CONDITIONED ? TT_OK : status;
 }

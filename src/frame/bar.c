@@ -37,9 +37,9 @@ static void moves_of_load(double length, const tt_points *points,
     for (int i = 0; i < TT_BAR_POINTS; i++) {
         const double(*moves)[TT_SIX] = strain[i].at; /* transposed: by section forces */
         const double w = tt_bar_weight[j], part = tt_bar_weight[i] * length;
-        const double sum = part * length * (w - points->to[i].once[j]);
+        const double sum = part * length * (w - points->cut[i].once[j]);
         const double lever = part * length * length *
-                             (w * (tt_bar_point[j] - tt_bar_point[i]) + points->to[i].twice[j]);
+                             (w * (tt_bar_point[j] - tt_bar_point[i]) + points->cut[i].twice[j]);
         for (int k = 0; k < TT_SIX; k++) out[k] += sum * moves[d][k];
         for (int k = 0; k < TT_SIX && d == 1; k++) out[k] += lever * moves[5][k];
         for (int k = 0; k < TT_SIX && d == 2; k++) out[k] -= lever * moves[4][k];

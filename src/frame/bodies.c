@@ -88,3 +88,13 @@ void tt_node_moves(const tt_frame *frame, double (*bodies)[TT_SIX], double (*nod
         tt_six_moved(tt_arm(frame, i), bodies[frame->nodes.at[i].body], nodes[i]);
     }
 }
+
+void tt_put_reactions(const tt_frame *frame, double (*forces)[TT_SIX], tt_frame_state *state)
+{
+    for (size_t b = 0; b < frame->bodies.n; b++) {
+        const tt_frame_body *body = &frame->bodies.at[b];
+        for (int d = 0; d < TT_SIX; d++) {
+            if (body->unknown[d] < 0) state->reaction[body->master][d] = forces[b][d];
+        }
+    }
+}

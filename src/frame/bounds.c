@@ -13,21 +13,10 @@ static const double enough = 100.0;
 static tt_status stands(const tt_frame *frame, const tt_sparse *geometric, double factor,
                         bool *positive)
 {
-    tt_sparse sum = {0};
     tt_factor factors = {0};
-    tt_status status = tt_sparse_sum(&frame->stiffness, factor, geometric, &sum);
-    if (status == TT_OK) status = tt_factor_of(&sum, &factors);
-    *positive = status == TT_OK && tt_factor_weak(&factors, &sum, 0.0) < 0;
+    const tt_status status = tt_factor_moved(frame, geometric, factor, &factors, positive);
     tt_factor_free(&factors);
-    tt_sparse_free(&sum);
-    return status == TT_E_ILL_CONDITIONED ? TT_OK : status;
-}
-
-static double dot(const double *a, const double *b, int n)
-{
-    double sum = 0.0;
-    for (int i = 0; i < n; i++) sum += a[i] * b[i];
-    return sum;
+    return status;
 }
 
 /* Lord Rayleigh's quotient after a few steps of the power method on - inverse(K) K_g: a guess of
@@ -36,19 +25,21 @@ static tt_status guess(const tt_frame *frame, const tt_sparse *geometric, double
                        double *factor)
 {
     enum { STEPS = 5 };
-    const int n = frame->unknowns;
-    double *x = tt_alloc(3 * (size_t)n, sizeof *x), *y = x + n, *work = y + n;
+    const size_t n = (size_t)frame->unknowns;
+    double *x = tt_alloc(3 * n, sizeof *x);
     *factor = enough;
     if (!x) return TT_E_NOMEM;
-    for (int i = 0; i < n; i++) x[i] = (i * 7 % 11) - 4.7; /* no pattern that a frame has */
+    double *y = x + n, *work = y + n;
+    for (size_t i = 0; i < n; i++)
+        x[i] = (double)(i * 7 % 11) - 4.7; /* no pattern that a frame has */
     for (int step = 0; step < STEPS; step++) {
         tt_sparse_apply(geometric, x, y);
         tt_factor_solve(&frame->factor, y, x, work);
-        const double energy = dot(x, y, n), scale = energy > 0.0 ? 1.0 / sqrt(energy) : 0.0;
-        for (int i = 0; i < n; i++) x[i] *= -sign * scale;
+        const double energy = tt_product(x, y, n), scale = energy > 0.0 ? 1.0 / sqrt(energy) : 0.0;
+        for (size_t i = 0; i < n; i++) x[i] *= -sign * scale;
     }
     tt_sparse_apply(geometric, x, y); /* x' K x = 1 */
-    const double pressed = -sign * dot(x, y, n);
+    const double pressed = -sign * tt_product(x, y, n);
     if (pressed * enough > 1.0) *factor = 1.0 / pressed;
     tt_free(x);
     return TT_OK;
@@ -148,7 +139,7 @@ tt_status tt_frame_soft(const tt_frame *frame, size_t node, double *most)
         tt_six_brought(tt_arm(frame, node), force, bodies[frame->nodes.at[node].body]);
         tt_gather(frame, bodies, load);
         tt_factor_solve(&frame->factor, load, load + n, load + 2 * n);
-        sum += dot(load, load + n, frame->unknowns);
+        sum += tt_product(load, load + n, n);
     }
     const bool fits = load && bodies;
     tt_free(load);

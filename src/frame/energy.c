@@ -22,21 +22,6 @@ static double strains(const tt_frame *frame, const tt_frame_load *load, const tt
     return sum;
 }
 
-/* Moves at the fraction x of a bar: those of its start as a rigid body, and the strains between.
- * u' = e0, v' = gamma_y + theta_z, w' = gamma_z - theta_y, theta' = the three turns per metre. */
-static void moves_at(double length, double x, const double start[TT_SIX],
-                     const double strain[TT_BAR_POINTS][TT_SIX], double out[TT_SIX])
-{
-    const tt_integrals to = tt_bar_integrals(x);
-    tt_six_moved((tt_vec3){x * length, 0.0, 0.0}, start, out);
-    for (int j = 0; j < TT_BAR_POINTS; j++) {
-        const double lever = length * length * to.twice[j];
-        for (int d = 0; d < TT_SIX; d++) out[d] += length * to.once[j] * strain[j][d];
-        out[1] += lever * strain[j][5];
-        out[2] -= lever * strain[j][4];
-    }
-}
-
 static double work_at(const tt_axes *axes, const tt_vec3 *line, int point, const double *moved)
 {
     if (!line) return 0.0;
@@ -54,7 +39,7 @@ static double work_of_lines(const tt_frame *frame, const tt_frame_load *load, si
     tt_six_local(&bar->axes, start, local);
     for (int i = 0; i < TT_BAR_POINTS && (force || moment); i++) {
         double moved[TT_SIX];
-        moves_at(bar->length, tt_bar_point[i], local, strain, moved);
+        tt_bar_moves_at(bar->length, &frame->points.cut[i], local, strain, moved);
         const double here =
             work_at(&bar->axes, force, i, moved) + work_at(&bar->axes, moment, i, moved + 3);
         sum += tt_bar_weight[i] * bar->length * here;

@@ -46,7 +46,7 @@ tt_bar_forces tt_forces_at_points(const tt_frame *frame, const tt_frame_load *lo
         if (moment) m[j] = tt_scale(tt_to_local(&bar->axes, moment[j]), length);
     }
     for (int i = 0; i < TT_BAR_POINTS; i++) {
-        const tt_integrals *to = &frame->points.to[i];
+        const tt_frame_cut *to = &frame->points.cut[i];
         const double x = tt_bar_point[i] * length;
         double *f = forces.at[i];
         memcpy(f, start, TT_SIX * sizeof *f);
@@ -75,7 +75,7 @@ void tt_bar_strained(const tt_frame_bar *bar, const tt_bar_forces *forces,
 }
 
 /* Turns at a point: those of the start, and the strains between. */
-static void turns_at(double length, const tt_integrals *to, const double start[3],
+static void turns_at(double length, const tt_frame_cut *to, const double start[3],
                      double strain[TT_BAR_POINTS][TT_SIX], double turn[3])
 {
     memcpy(turn, start, 3 * sizeof *turn);
@@ -111,12 +111,12 @@ static void derive_bar(const tt_frame_bar *bar, const tt_points *points,
     for (int i = 0; i < TT_BAR_POINTS; i++) {
         const double part = tt_bar_weight[i] * bar->length;
         double here[3], by_t[3], by_e[TT_SIX];
-        turns_at(bar->length, &points->to[i], turn, strain, here);
+        turns_at(bar->length, &points->cut[i], turn, strain, here);
         derive(forces->at[i], bar->wagner[i], here, strain[i], by_t, by_e);
         for (int d = 0; d < TT_SIX; d++) by_strain[i][d] += part * by_e[d];
         for (int d = 0; d < 3; d++) by_turn[d] += part * by_t[d];
         for (int j = 0; j < TT_BAR_POINTS; j++) {
-            const double reach = part * bar->length * points->to[i].once[j];
+            const double reach = part * bar->length * points->cut[i].once[j];
             for (int d = 0; d < 3; d++) by_strain[j][3 + d] += reach * by_t[d];
         }
     }

@@ -63,15 +63,8 @@ typedef struct {
     int unknown[TT_SIX]; /* -1 where held */
 } tt_frame_body;
 
-/* Of the polynomial that is 1 at point j and 0 at the others, once[j] its integral from 0
- * to x, twice[j] the integral of that integral (0 <= x <= 1). */
+/** The points of a bar as cuts of it. */
 typedef struct {
-    double once[TT_BAR_POINTS], twice[TT_BAR_POINTS];
-} tt_integrals;
-
-/** Integrals up to each point, [i] up to point i; the same as cuts. */
-typedef struct {
-    tt_integrals to[TT_BAR_POINTS];
     tt_frame_cut cut[TT_BAR_POINTS];
 } tt_points;
 
@@ -88,11 +81,17 @@ struct tt_frame {
     tt_factor factor;
 };
 
-/* points.c */
+/* points.c: of the polynomial that is 1 at point j and 0 at the others, once[j] its integral from 0
+ * to x, twice[j] the integral of that integral (0 <= x <= 1). */
+typedef struct {
+    double once[TT_BAR_POINTS], twice[TT_BAR_POINTS];
+} tt_integrals;
 tt_integrals tt_bar_integrals(double x);
 
 /* rigid.c: what is rigidly joined, `arm` away. Six of a node: moves or forces, then turns or
  * moments. */
+tt_vec3 tt_six_first(const double six[TT_SIX]);
+tt_vec3 tt_six_last(const double six[TT_SIX]);
 /** Moves at the end of the arm. */
 void tt_six_moved(tt_vec3 arm, const double six[TT_SIX], double out[TT_SIX]);
 /** Adds to `sum` what forces at the end of the arm are at its start. */
@@ -115,6 +114,9 @@ tt_points tt_points_of_bars(void);
 typedef struct {
     tt_mat6 strain, moves;
 } tt_bar_shape;
+/** Moves at a cut of a bar: those of its start as a rigid body, and the strains between. */
+void tt_bar_moves_at(double length, const tt_frame_cut *cut, const double start[TT_SIX],
+                     const double strain[TT_BAR_POINTS][TT_SIX], double out[TT_SIX]);
 /** Strains at the points from forces at the end. */
 void tt_bar_strains(const tt_frame_bar *bar, tt_mat6 strain[TT_BAR_POINTS]);
 void tt_bar_shapes(const tt_frame_bar *bar, const tt_points *points,
@@ -158,7 +160,8 @@ void tt_long_moves(const tt_frame *frame, const tt_body_moves *moves, long doubl
 /** How much more the end of a bar moves than its start carries it; local. */
 void tt_bar_moved(const tt_frame *frame, const tt_frame_bar *bar, long double (*nodes)[TT_SIX],
                   double out[TT_SIX]);
-/** Twice the strain energy of all bars and springs. */
+/** Twice the strain energy of a bar; of all bars and springs. */
+double tt_bar_energy(const tt_frame *frame, const tt_frame_bar *bar, long double (*nodes)[TT_SIX]);
 double tt_strain_energy(const tt_frame *frame, long double (*nodes)[TT_SIX]);
 
 /* geometric.c: the second variation of the work of section forces; local. */
@@ -190,6 +193,10 @@ void tt_bar_strained(const tt_frame_bar *bar, const tt_bar_forces *forces,
 tt_status tt_assemble_geometric(const tt_frame *frame, const tt_frame_load *load,
                                 const tt_frame_state *state, double factor, tt_sparse *out);
 
+/** Factors of K + factor * K_g, to be freed; whether all its pivots are positive. */
+tt_status tt_factor_moved(const tt_frame *frame, const tt_sparse *geometric, double factor,
+                          tt_factor *out, bool *positive);
+
 /* lever.c: forces beside the node whose moves they share. */
 /** Second derivative by the turn of a body of what forces at arms lose of their work by it; lever:
  *  sum of force (rows) times arm. */
@@ -220,6 +227,9 @@ void tt_spread(const tt_frame *frame, const double *unknowns, double (*bodies)[T
 void tt_gather(const tt_frame *frame, double (*bodies)[TT_SIX], double *unknowns);
 /** Moves of all nodes from those of the bodies. */
 void tt_node_moves(const tt_frame *frame, double (*bodies)[TT_SIX], double (*nodes)[TT_SIX]);
+
+/** What the ground gives to held masters, from the forces that the bodies need. */
+void tt_put_reactions(const tt_frame *frame, double (*forces)[TT_SIX], tt_frame_state *state);
 
 /* shape.c: largest move 1; of a shape that only turns (a shaft) the largest turn 1. */
 void tt_shape_normalize(const tt_frame *frame, double (*shape)[TT_SIX]);

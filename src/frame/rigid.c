@@ -4,12 +4,12 @@
 
 #include <string.h>
 
-static tt_vec3 first(const double six[TT_SIX])
+tt_vec3 tt_six_first(const double six[TT_SIX])
 {
     return (tt_vec3){six[0], six[1], six[2]};
 }
 
-static tt_vec3 last(const double six[TT_SIX])
+tt_vec3 tt_six_last(const double six[TT_SIX])
 {
     return (tt_vec3){six[3], six[4], six[5]};
 }
@@ -23,14 +23,14 @@ static void put(tt_vec3 a, tt_vec3 b, double out[TT_SIX])
 /* u + theta x arm */
 void tt_six_moved(tt_vec3 arm, const double six[TT_SIX], double out[TT_SIX])
 {
-    put(tt_add(first(six), tt_cross(last(six), arm)), last(six), out);
+    put(tt_add(tt_six_first(six), tt_cross(tt_six_last(six), arm)), tt_six_last(six), out);
 }
 
 /* M + arm x F */
 void tt_six_brought(tt_vec3 arm, const double six[TT_SIX], double sum[TT_SIX])
 {
-    put(tt_add(first(sum), first(six)),
-        tt_add(last(sum), tt_add(last(six), tt_cross(arm, first(six)))), sum);
+    put(tt_add(tt_six_first(sum), tt_six_first(six)),
+        tt_add(tt_six_last(sum), tt_add(tt_six_last(six), tt_cross(arm, tt_six_first(six)))), sum);
 }
 
 static bool nil(tt_vec3 v)
@@ -86,12 +86,12 @@ tt_mat6 tt_unit_matrix(void)
 
 void tt_six_global(const tt_axes *axes, const double local[TT_SIX], double out[TT_SIX])
 {
-    put(tt_to_global(axes, first(local)), tt_to_global(axes, last(local)), out);
+    put(tt_to_global(axes, tt_six_first(local)), tt_to_global(axes, tt_six_last(local)), out);
 }
 
 void tt_six_local(const tt_axes *axes, const double global[TT_SIX], double out[TT_SIX])
 {
-    put(tt_to_local(axes, first(global)), tt_to_local(axes, last(global)), out);
+    put(tt_to_local(axes, tt_six_first(global)), tt_to_local(axes, tt_six_last(global)), out);
 }
 
 /* R' m R: the rows first, then the columns. */

@@ -179,15 +179,13 @@ static double correct(desk *d)
 static tt_status factor_second(const tt_frame *frame, const tt_frame_load *load,
                                const tt_frame_state *state, tt_factor *factor, bool *positive)
 {
-    tt_sparse geometric = {0}, sum = {0};
+    tt_sparse geometric = {0};
     tt_factor_free(factor);
     tt_status status = tt_assemble_geometric(frame, load, state, 1.0, &geometric);
-    if (status == TT_OK) status = tt_sparse_sum(&frame->stiffness, 1.0, &geometric, &sum);
-    if (status == TT_OK) status = tt_factor_of(&sum, factor);
-    *positive = status == TT_OK && tt_factor_weak(factor, &sum, 0.0) < 0;
+    *positive = false;
+    if (status == TT_OK) status = tt_factor_moved(frame, &geometric, 1.0, factor, positive);
     tt_sparse_free(&geometric);
-    tt_sparse_free(&sum);
-    return status == TT_E_ILL_CONDITIONED ? TT_OK : status;
+    return status;
 }
 
 /* Corrections with the factors of K gain by the buckling factor each; where that is too little,
@@ -239,17 +237,6 @@ static double out_of_balance(const desk *d)
     return fmax(left[0] / all[0], left[1] / all[1]);
 }
 
-static void put_reactions(const desk *d, tt_frame_state *state)
-{
-    for (size_t b = 0; b < d->frame->bodies.n; b++) {
-        const tt_frame_body *body = &d->frame->bodies.at[b];
-        for (int k = 0; k < TT_SIX; k++) {
-            if (body->unknown[k] < 0) state->reaction[body->master][k] = d->forces[b][k];
-        }
-    }
-    tt_springs_react(d->frame, state);
-}
-
 static tt_status give(desk *d, tt_second_state *out)
 {
     const tt_frame *frame = d->frame;
@@ -267,7 +254,8 @@ static tt_status give(desk *d, tt_second_state *out)
         }
         out->most_turn = fmax(out->most_turn, sqrt(turn));
     }
-    put_reactions(d, state);
+    tt_put_reactions(frame, d->forces, state);
+    tt_springs_react(frame, state);
     state->residual = out_of_balance(d);
     return isfinite(sum) && isfinite(state->residual) ? TT_OK : TT_E_NOT_FINITE;
 }
@@ -309,12 +297,7 @@ static void sizes_of_bars(desk *d, double *of_bar)
     memset(d->rough, 0, d->frame->bodies.n * sizeof *d->rough);
     tt_long_moves(d->frame, &(tt_body_moves){d->rough, d->fine}, d->moved);
     for (size_t i = 0; i < d->frame->bars.n; i++) {
-        const tt_frame_bar *bar = &d->frame->bars.at[i];
-        double moved[TT_SIX], force[TT_SIX] = {0}, square = 0.0;
-        tt_bar_moved(d->frame, bar, d->moved, moved);
-        tt_mat6_apply(&bar->end_stiffness, moved, force);
-        for (int k = 0; k < TT_SIX; k++) square += moved[k] * force[k];
-        of_bar[i] = sqrt(fmax(square, 0.0));
+        of_bar[i] = sqrt(fmax(tt_bar_energy(d->frame, &d->frame->bars.at[i], d->moved), 0.0));
     }
 }
 
@@ -326,13 +309,12 @@ tt_status tt_frame_first_change(const tt_frame *frame, const tt_frame_load *load
     tt_status status = desk_take(&d) ? TT_OK : TT_E_NOMEM;
     *size = 0.0;
     if (status == TT_OK) {
-        double square = 0.0;
+        const size_t n = (size_t)frame->unknowns;
         begin(&d, start);
         needed(&d);
         tt_gather(frame, d.forces, d.x);
         tt_factor_solve(d.by, d.x, d.work, d.spare);
-        for (int i = 0; i < frame->unknowns; i++) square += d.x[i] * d.work[i];
-        *size = sqrt(fmax(square, 0.0));
+        *size = sqrt(fmax(tt_product(d.x, d.work, n), 0.0));
         tt_spread(frame, d.work, d.fine);
         sizes_of_bars(&d, of_bar);
     }

@@ -128,16 +128,6 @@ static void correct(desk *d, int step)
     }
 }
 
-static void put_reactions(const tt_frame *frame, double (*forces)[TT_SIX], tt_frame_state *state)
-{
-    for (size_t b = 0; b < frame->bodies.n; b++) {
-        const tt_frame_body *body = &frame->bodies.at[b];
-        for (int d = 0; d < TT_SIX; d++) {
-            if (body->unknown[d] < 0) state->reaction[body->master][d] = forces[b][d];
-        }
-    }
-}
-
 static bool all_finite(const tt_frame *frame, const tt_frame_state *state)
 {
     double sum = 0.0;
@@ -155,7 +145,7 @@ static tt_status give(const desk *d, one_case *c, tt_frame_state *state)
     const tt_frame *frame = d->frame;
     state->refinement = c->most[0] > 0.0 ? c->most[1] / c->most[0] : 0.0;
     needed(d, c, true, state->end);
-    put_reactions(frame, d->forces, state);
+    tt_put_reactions(frame, d->forces, state);
     for (size_t b = 0; b < frame->bodies.n; b++) {
         for (int k = 0; k < TT_SIX; k++) c->moves.rough[b][k] += c->moves.fine[b][k];
     }

@@ -39,15 +39,20 @@ void tt_bar_moved(const tt_frame *frame, const tt_frame_bar *bar, long double (*
     tt_six_local(&bar->axes, more, out);
 }
 
+double tt_bar_energy(const tt_frame *frame, const tt_frame_bar *bar, long double (*nodes)[TT_SIX])
+{
+    double moved[TT_SIX], forces[TT_SIX] = {0}, sum = 0.0;
+    tt_bar_moved(frame, bar, nodes, moved);
+    tt_mat6_apply(&bar->end_stiffness, moved, forces);
+    for (int d = 0; d < TT_SIX; d++) sum += moved[d] * forces[d];
+    return sum;
+}
+
 double tt_strain_energy(const tt_frame *frame, long double (*nodes)[TT_SIX])
 {
     double sum = 0.0;
     for (size_t i = 0; i < frame->bars.n; i++) {
-        const tt_frame_bar *bar = &frame->bars.at[i];
-        double moved[TT_SIX], forces[TT_SIX] = {0};
-        tt_bar_moved(frame, bar, nodes, moved);
-        tt_mat6_apply(&bar->end_stiffness, moved, forces);
-        for (int d = 0; d < TT_SIX; d++) sum += moved[d] * forces[d];
+        sum += tt_bar_energy(frame, &frame->bars.at[i], nodes);
     }
     return sum + tt_springs_energy(frame, nodes);
 }

@@ -267,3 +267,15 @@ void tt_eigenpairs(size_t n, double *a, double *values, double *vectors)
     }
     sort_descending(n, values, vectors);
 }
+
+/* Four sums side by side, as the machine may add them. */
+double tt_product(const double *a, const double *b, size_t n)
+{
+    double sum[4] = {0};
+    size_t i = 0;
+    for (; i + 4 <= n; i += 4) {
+        for (size_t k = 0; k < 4; k++) sum[k] += a[i + k] * b[i + k];
+    }
+    for (; i < n; i++) sum[0] += a[i] * b[i];
+    return (sum[0] + sum[1]) + (sum[2] + sum[3]);
+}

@@ -21,6 +21,9 @@ void tt_mat6_tapply(const tt_mat6 *a, const double x[6], double out[6]); /* out 
  *  diagonal gives a row and column of nil. False when not positive definite to 1e-13. */
 bool tt_mat6_inverse(const tt_mat6 *a, tt_mat6 *out);
 
+/** Sum of a[i] b[i]. */
+double tt_product(const double *a, const double *b, size_t n);
+
 /** All eigenpairs of a symmetric matrix a[n*n] (destroyed): values descending, vectors[j*n..] the
  *  unit vector of value j. */
 void tt_eigenpairs(size_t n, double *a, double *values, double *vectors);

@@ -33,18 +33,6 @@ typedef struct {
     tt_sides *in, *out;       /* [rows] */
 } lanczos;
 
-/* Four sums side by side, as the machine may add them. */
-static double dot(const double *a, const double *b, size_t n)
-{
-    double sum[4] = {0};
-    size_t i = 0;
-    for (; i + 4 <= n; i += 4) {
-        for (size_t k = 0; k < 4; k++) sum[k] += a[i + k] * b[i + k];
-    }
-    for (; i < n; i++) sum[0] += a[i] * b[i];
-    return (sum[0] + sum[1]) + (sum[2] + sum[3]);
-}
-
 /* a -= sum of factor[j] times vector j of `many`, eight rows at a time. */
 static void subtract(double *a, size_t n, const double *factor, size_t k, const double *many)
 {
@@ -150,14 +138,14 @@ static double clear_of(lanczos *b, size_t place)
     memset(b->along, 0, place * sizeof *b->along);
     for (int pass = 0; pass < 2; pass++) {
         for (size_t j = 0; j < place; j++) {
-            part[j] = dot(z, b->y + j * b->rows, b->rows);
+            part[j] = tt_product(z, b->y + j * b->rows, b->rows);
             b->along[j] += part[j];
         }
         subtract(z, b->rows, part, place, b->z);
         if (b->inner == TT_INNER_K) subtract(y, b->rows, part, place, b->y);
     }
     if (b->inner == TT_INNER_M) tt_sparse_apply(b->m, z, y);
-    return sqrt(fmax(dot(z, y, b->rows), 0.0));
+    return sqrt(fmax(tt_product(z, y, b->rows), 0.0));
 }
 
 /* What A on vector c of the newest block has along the basis, and along the block that comes. */
@@ -181,7 +169,7 @@ static void admit(lanczos *b, size_t k, bool fresh)
         memmove(z, b->z + (b->n + c) * b->rows, b->rows * sizeof *z);
         memmove(y, b->y + (b->n + c) * b->rows, b->rows * sizeof *y);
         const double rest = clear_of(b, place);
-        const double whole = sqrt(rest * rest + dot(b->along, b->along, place));
+        const double whole = sqrt(rest * rest + tt_product(b->along, b->along, place));
         const bool adds = place < b->rows && rest > nothing * whole; /* the space may be full */
         if (!fresh) record(b, c, adds ? rest : 0.0);
         if (!adds) continue;
@@ -278,7 +266,7 @@ static void shapes(const lanczos *b, size_t sure, double *x)
     for (size_t c = 0; c < sure; c++) {
         double *of = x + c * b->rows, square = 0.0;
         for (size_t j = 0; j < b->n; j++) {
-            square -= b->q[c * b->n + j] * dot(of, b->y + j * b->rows, b->rows);
+            square -= b->q[c * b->n + j] * tt_product(of, b->y + j * b->rows, b->rows);
         }
         scale(of, 1.0 / sqrt(square), b->rows);
     }

@@ -33,11 +33,3 @@ void tt_put_place(tt_record *r, cJSON *into, size_t segment, double x)
     tt_put_text(r, into, "segment", along ? r->a->piece->segments.at[segment].name : NULL);
     tt_put(r, into, "x", along ? tt_make_number(r, x) : tt_make_null(r));
 }
-
-size_t tt_combination_named(const tt_assessment *a, const char *name)
-{
-    for (size_t i = 0; name && i < a->combinations.n; i++) {
-        if (strcmp(a->combinations.at[i].name, name) == 0) return i;
-    }
-    return TT_NONE;
-}

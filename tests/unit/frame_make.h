@@ -284,4 +284,48 @@ static inline void make_case_free(make_case *made)
     free(made);
 }
 
+/* --- what a case asks for --- */
+
+/** A place on a bar as written, on the piece of it that it lies in. */
+typedef struct {
+    size_t bar; /* of the frame */
+    double x;   /* fraction of it */
+    int force;  /* 0..5 */
+} make_place;
+
+/** "start_BAR_K" and its like; false: another word. */
+static inline bool make_place_of(const make_case *made, const char *name, make_place *out)
+{
+    static const struct {
+        const char *word;
+        double x;
+    } words[] = {{"start_%zu_%d", 0.0},
+                 {"end_%zu_%d", 1.0},
+                 {"middle_%zu_%d", 0.5},
+                 {"at375_%zu_%d", 0.375}};
+    for (size_t i = 0; i < sizeof words / sizeof *words; i++) {
+        size_t bar = 0;
+        if (sscanf(name, words[i].word, &bar, &out->force) != 2) continue;
+        const size_t first = made->first[bar], pieces = made->first[bar + 1] - first;
+        const double along = words[i].x * (double)pieces;
+        const size_t piece = along < (double)pieces ? (size_t)along : pieces - 1;
+        out->bar = first + piece;
+        out->x = along - (double)piece;
+        return true;
+    }
+    return false;
+}
+
+/** "move_NODE_D" and "reaction_NODE_D" of a state; anything else fails. */
+static inline double make_answer(const tt_frame_state *state, const char *name)
+{
+    size_t i = 0;
+    int d = 0;
+    if (sscanf(name, "move_%zu_%d", &i, &d) == 2) return state->move[i][d];
+    if (sscanf(name, "reaction_%zu_%d", &i, &d) == 2) return state->reaction[i][d];
+    print_error("unknown expectation '%s'\n", name);
+    fail();
+    return 0.0;
+}
+
 #endif

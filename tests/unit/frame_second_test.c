@@ -10,32 +10,16 @@ typedef struct {
     tt_second_state second;
 } solved;
 
-static double section_at(const solved *s, size_t bar, double x, int k)
-{
-    const size_t first = s->made->first[bar], pieces = s->made->first[bar + 1] - first;
-    const double along = x * (double)pieces;
-    size_t piece = (size_t)along;
-    if (piece >= pieces) piece = pieces - 1;
-    const tt_frame_cut cut = tt_frame_cut_at(along - (double)piece);
-    double forces[TT_SIX];
-    tt_second_section(s->made->frame, &s->second, &s->load, first + piece, &cut, forces);
-    return forces[k];
-}
-
 static double answer(const solved *s, const char *name)
 {
-    size_t i = 0;
-    int d = 0;
+    make_place at;
+    double forces[TT_SIX];
     if (strcmp(name, "buckles") == 0) return s->second.buckles;
     if (strcmp(name, "small_turns") == 0) return s->second.most_turn < TT_SMALL_TURN;
-    if (sscanf(name, "move_%zu_%d", &i, &d) == 2) return s->second.state.move[i][d];
-    if (sscanf(name, "reaction_%zu_%d", &i, &d) == 2) return s->second.state.reaction[i][d];
-    if (sscanf(name, "start_%zu_%d", &i, &d) == 2) return section_at(s, i, 0.0, d);
-    if (sscanf(name, "end_%zu_%d", &i, &d) == 2) return section_at(s, i, 1.0, d);
-    if (sscanf(name, "middle_%zu_%d", &i, &d) == 2) return section_at(s, i, 0.5, d);
-    print_error("unknown expectation '%s'\n", name);
-    fail();
-    return 0.0;
+    if (!make_place_of(s->made, name, &at)) return make_answer(&s->second.state, name);
+    const tt_frame_cut cut = tt_frame_cut_at(at.x);
+    tt_second_section(s->made->frame, &s->second, &s->load, at.bar, &cut, forces);
+    return forces[at.force];
 }
 
 static void run(const test_case *c)

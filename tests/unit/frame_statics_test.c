@@ -7,31 +7,13 @@ typedef struct {
     tt_frame_state state;
 } solved;
 
-static double section_at(const solved *s, size_t bar, double x, int k)
-{
-    const size_t first = s->made->first[bar], pieces = s->made->first[bar + 1] - first;
-    const double along = x * (double)pieces;
-    size_t piece = (size_t)along;
-    if (piece >= pieces) piece = pieces - 1;
-    double forces[TT_SIX];
-    tt_frame_section(s->made->frame, &s->state, &s->load, first + piece, along - (double)piece,
-                     forces);
-    return forces[k];
-}
-
 static double answer(const solved *s, const char *name)
 {
-    size_t i = 0;
-    int d = 0;
-    if (sscanf(name, "move_%zu_%d", &i, &d) == 2) return s->state.move[i][d];
-    if (sscanf(name, "reaction_%zu_%d", &i, &d) == 2) return s->state.reaction[i][d];
-    if (sscanf(name, "start_%zu_%d", &i, &d) == 2) return section_at(s, i, 0.0, d);
-    if (sscanf(name, "end_%zu_%d", &i, &d) == 2) return section_at(s, i, 1.0, d);
-    if (sscanf(name, "middle_%zu_%d", &i, &d) == 2) return section_at(s, i, 0.5, d);
-    if (sscanf(name, "at375_%zu_%d", &i, &d) == 2) return section_at(s, i, 0.375, d);
-    print_error("unknown expectation '%s'\n", name);
-    fail();
-    return 0.0;
+    make_place at;
+    double forces[TT_SIX];
+    if (!make_place_of(s->made, name, &at)) return make_answer(&s->state, name);
+    tt_frame_section(s->made->frame, &s->state, &s->load, at.bar, at.x, forces);
+    return forces[at.force];
 }
 
 static void run(const test_case *c)

@@ -123,10 +123,7 @@ static void forces_between_cuts(void **state)
                        "stands: [{at: foot, held: fixed}]\n"
                        "loads: [{case: pull, kind: variable, at: top, force: [100 N, 0, 0]}]\n");
     const tt_cut cut = tt_model_cut_at(h.a->model, 0, 0.37);
-    const tt_part parts = {TT_PATTERNS, 1.0};
-    const tt_combination together = {.part = (tt_part *)&parts, .parts = 1};
-    const tt_forces f = tt_superpose_at(h.a->model, &h.a->actions, &h.a->solution, TT_ALONE,
-                                        &together, TT_NOMINAL, &cut);
+    const tt_forces f = tt_unit_forces(h.a->second, TT_ALONE, TT_PATTERNS, &cut);
     /* The front is +x, so local z is global +x. On the face that looks up acts what is above: the
      * force along +z, and 1.26 m of x cross 100 N of z: -126 N.m about y. */
     assert_near(f.vz, 100.0, 1e-9);

@@ -50,7 +50,6 @@ static void bring_next(candidates *list, size_t from)
 typedef struct {
     const candidate *worst; /* NULL: nothing is pressed */
     double factor;
-    size_t looked_at;
     double others; /* those not looked at surely stay over this */
 } found;
 
@@ -73,7 +72,6 @@ static tt_status search(const tt_check_input *in, candidates *list, found *out)
         const double factor = buckling.n ? buckling.at[0].factor : INFINITY;
         tt_pool_clear(&pool);
         if (status != TT_OK) return status;
-        out->looked_at = i + 1;
         if (factor >= out->factor) continue;
         out->factor = factor;
         out->worst = one;
@@ -84,6 +82,10 @@ static tt_status search(const tt_check_input *in, candidates *list, found *out)
 static tt_status tell(const tt_check_input *in, const found *most, tt_findings *out)
 {
     const candidate *worst = most->worst;
+    const tt_situation of =
+        tt_likeliest_lean(in->second, worst->carry, worst->of.together, worst->of.pattern);
+    const tt_exact *leaning = tt_situation_exact(in->second, worst->carry, &of);
+    if (!leaning) return tt_second_failed(in->second);
     tt_steps steps = tt_steps_start(out);
     tt_step_add(&steps, "a", "lowest factor f with (K + f K_g) x = 0", most->factor, "",
                 tt_source_of(TT_S_linear_buckling), NULL);
@@ -98,6 +100,7 @@ static tt_status tell(const tt_check_input *in, const found *most, tt_findings *
     finding.pattern = tt_pattern_name[worst->of.pattern];
     finding.model = tt_model_name[worst->carry];
     finding.assumes = assumes;
+    finding.exact = leaning;
     return tt_finding_add(out, finding, &steps) ? TT_OK : TT_E_NOMEM;
 }
 
@@ -131,13 +134,13 @@ static tt_status run(const tt_check_input *in, tt_findings *out)
     found most = {.worst = NULL};
     tt_status status = collect(in, &list);
     if (status == TT_OK) status = search(in, &list, &most);
+    if (status == TT_OK && !tell_turning(in, out)) status = TT_E_NOMEM;
     if (status == TT_OK && most.worst) status = tell(in, &most, out);
     if (status == TT_OK && !most.worst &&
         !tt_inapplicable_add(out, name, "nothing is pressed: it cannot buckle"))
         status = TT_E_NOMEM;
     tt_list_clear(&list);
-    if (status != TT_OK) return status;
-    return tell_turning(in, out) ? TT_OK : TT_E_NOMEM;
+    return status;
 }
 
 const tt_check tt_check_stability = {
