@@ -151,21 +151,7 @@ double tt_most_drift(const tt_second_order *second, int carry, const tt_combinat
 void tt_second_reach(const tt_second_order *second, int carry, const tt_cut *cut, tt_mat6 *reach)
 {
     tt_frame_reach(second->model->frame[carry], cut->bar, cut->bar_x, reach);
-    const double c = cut->cos_turn, s = cut->sin_turn;
-    for (int k = 0; k < TT_SIX && s != 0.0; k++) { /* rows, as forces turn */
-        for (int a = 1; a < TT_SIX; a += 3) {
-            const double y = reach->at[a][k], z = reach->at[a + 1][k];
-            reach->at[a][k] = c * y + s * z;
-            reach->at[a + 1][k] = c * z - s * y;
-        }
-    }
-    for (int k = 0; k < TT_SIX && s != 0.0; k++) {
-        for (int a = 1; a < TT_SIX; a += 3) {
-            const double y = reach->at[k][a], z = reach->at[k][a + 1];
-            reach->at[k][a] = c * y + s * z;
-            reach->at[k][a + 1] = c * z - s * y;
-        }
-    }
+    if (cut->sin_turn != 0.0) tt_mat6_turn(reach, cut->cos_turn, -cut->sin_turn);
 }
 
 tt_status tt_second_order_new(const tt_model *model, const tt_actions *actions,

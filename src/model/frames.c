@@ -3,35 +3,12 @@
 
 #include <math.h>
 
-/* Turns by `angle` about x: y and z of rows a and a + 1. */
-static void turn_rows(tt_mat6 *k, int a, double c, double s)
-{
-    for (int i = 0; i < 6; i++) {
-        const double y = k->at[a][i], z = k->at[a + 1][i];
-        k->at[a][i] = c * y - s * z;
-        k->at[a + 1][i] = s * y + c * z;
-    }
-}
-
-static void turn_columns(tt_mat6 *k, int a, double c, double s)
-{
-    for (int i = 0; i < 6; i++) {
-        const double y = k->at[i][a], z = k->at[i][a + 1];
-        k->at[i][a] = c * y - s * z;
-        k->at[i][a + 1] = s * y + c * z;
-    }
-}
-
 /* Adds a part's stiffness, given in the cut's axes, turned by `angle` about x into the bar's. */
 static void add_stiffness(tt_bar_section *at, const tt_section *part, double e, double nu,
                           double angle)
 {
-    const double c = cos(angle), s = sin(angle);
     tt_mat6 k = tt_part_stiffness(part, e, nu);
-    for (int a = 1; a < 6 && angle != 0.0; a += 3) {
-        turn_rows(&k, a, c, s);
-        turn_columns(&k, a, c, s);
-    }
+    if (angle != 0.0) tt_mat6_turn(&k, cos(angle), sin(angle));
     for (int i = 0; i < 6; i++) {
         for (int j = 0; j < 6; j++) at->stiffness[i][j] += k.at[i][j];
     }

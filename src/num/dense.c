@@ -59,6 +59,21 @@ void tt_mat6_tapply(const tt_mat6 *a, const double x[6], double out[6])
     }
 }
 
+static void turn_pair(double *y, double *z, double c, double s)
+{
+    const double was = *y;
+    *y = c * was - s * *z;
+    *z = s * was + c * *z;
+}
+
+void tt_mat6_turn(tt_mat6 *m, double c, double s)
+{
+    for (int a = 1; a < 6; a += 3) {
+        for (int i = 0; i < 6; i++) turn_pair(&m->at[a][i], &m->at[a + 1][i], c, s);
+        for (int i = 0; i < 6; i++) turn_pair(&m->at[i][a], &m->at[i][a + 1], c, s);
+    }
+}
+
 /* Scales the diagonal to one; a row of infinite diagonal becomes a row of the unit matrix. */
 static bool scale_to_one(const tt_mat6 *a, tt_mat6 *c, double scale[6])
 {

@@ -17,6 +17,9 @@ void tt_mat6_add(tt_mat6 *restrict sum, double factor, const tt_mat6 *restrict a
 void tt_mat6_apply(const tt_mat6 *a, const double x[6], double out[6]);  /* out += a x */
 void tt_mat6_tapply(const tt_mat6 *a, const double x[6], double out[6]); /* out += a' x */
 
+/** R m R', R turning y and z (the second and third of each three) about x: c y - s z, s y + c z. */
+void tt_mat6_turn(tt_mat6 *m, double c, double s);
+
 /** Inverse of a symmetric positive definite matrix whose rows may differ by any factor; an infinite
  *  diagonal gives a row and column of nil. False when not positive definite to 1e-13. */
 bool tt_mat6_inverse(const tt_mat6 *a, tt_mat6 *out);
